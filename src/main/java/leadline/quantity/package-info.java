@@ -1,0 +1,4 @@
+@NullMarked
+package leadline.quantity;
+
+import org.jspecify.annotations.NullMarked;
