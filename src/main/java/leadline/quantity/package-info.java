@@ -1,3 +1,4 @@
+/** Quantities with their unit in the type: running hours, moments, limits. */
 @NullMarked
 package leadline.quantity;
 

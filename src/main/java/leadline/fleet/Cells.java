@@ -1,0 +1,93 @@
+package leadline.fleet;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The typed values of one well-formed row, in the order of its layout. Two rows with equal cells
+ * say the same, however they were written.
+ */
+public final class Cells {
+
+  private final RecordKind kind;
+  private final @Nullable Object[] values;
+
+  private Cells(RecordKind kind, @Nullable Object[] values) {
+    this.kind = kind;
+    this.values = values;
+  }
+
+  public RecordKind kind() {
+    return kind;
+  }
+
+  /** The cell's value, or nothing where the ship left it empty. */
+  @SuppressWarnings("unchecked") // the builder let in only values of the column's own type
+  public <T> Optional<T> find(Column<T> column) {
+    return Optional.ofNullable((T) values[column.index()]);
+  }
+
+  /** The cell of a key or required column. */
+  public <T> T need(Column<T> column) {
+    return find(column)
+        .orElseThrow(() -> new IllegalStateException(kind.word() + " without " + column.name()));
+  }
+
+  /** The values of the key columns. */
+  public List<Object> key() {
+    return kind.layout().key().stream().<Object>map(this::need).toList();
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof Cells that && kind == that.kind && Arrays.equals(values, that.values);
+  }
+
+  @Override
+  public int hashCode() {
+    return Arrays.hashCode(values);
+  }
+
+  @Override
+  public String toString() {
+    return kind.word() + Arrays.toString(values);
+  }
+
+  public static Builder of(RecordKind kind) {
+    return new Builder(kind);
+  }
+
+  /** Collects the values of a row. */
+  public static final class Builder {
+    private final RecordKind kind;
+    private final @Nullable Object[] values;
+
+    private Builder(RecordKind kind) {
+      this.kind = kind;
+      this.values = new @Nullable Object[kind.layout().columns().size()];
+    }
+
+    public <T> Builder with(Column<T> column, T value) {
+      values[column.index()] = value;
+      return this;
+    }
+
+    /** The row, with every empty cell that stands for a value filled in. */
+    public Cells build() {
+      kind.layout().columns().forEach(this::fillIn);
+      return new Cells(kind, values);
+    }
+
+    private <T> void fillIn(Column<T> column) {
+      if (values[column.index()] == null) {
+        if (column.whenEmpty().isPresent()) {
+          values[column.index()] = column.whenEmpty().get();
+        } else if (column.need() != Column.Need.OPTIONAL) {
+          throw new IllegalStateException(kind.word() + " without " + column.name());
+        }
+      }
+    }
+  }
+}

@@ -1,0 +1,7 @@
+package leadline.fleet;
+
+/** The outcome of the test on the stand. */
+public enum TestResult implements Written {
+  PASSED,
+  FAILED
+}

@@ -1,0 +1,22 @@
+package leadline.history;
+
+import leadline.fleet.Component;
+import leadline.fleet.Item;
+import leadline.fleet.Part;
+import leadline.quantity.RunningHours;
+
+/**
+ * A life of a part in an item.
+ *
+ * @param number 1 for the part's first life on record in the item
+ * @param entry age from which the life is known; zero unless records began later
+ */
+public record PartLife(
+    Component component,
+    Item item,
+    Part part,
+    int number,
+    LifeOrigin origin,
+    RunningHours entry,
+    Observation observation,
+    LifeEnd endedBy) {}

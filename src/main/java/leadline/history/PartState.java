@@ -1,0 +1,36 @@
+package leadline.history;
+
+import java.util.Optional;
+import leadline.fleet.Action;
+import leadline.fleet.Part;
+import leadline.quantity.RunningHours;
+
+/**
+ * One part at one visit.
+ *
+ * @param age hours since new at the removal; none where the origin is unknown
+ * @param actions none where the ship wrote none
+ */
+public record PartState(
+    Part part, Inspection inspection, Optional<RunningHours> age, java.util.Set<Action> actions) {
+
+  public PartState {
+    actions = java.util.Set.copyOf(actions);
+  }
+
+  public boolean isRenewed() {
+    return actions.contains(Action.RENEWED);
+  }
+
+  public boolean isFoundFailed() {
+    return inspection instanceof Inspection.Opened opened && opened.verdict() == Condition.FAILED;
+  }
+
+  /** Renewed on condition though still working. */
+  public boolean isRejected() {
+    return isRenewed()
+        && part.renewal() == leadline.fleet.Renewal.ON_CONDITION
+        && inspection instanceof Inspection.Opened opened
+        && opened.verdict() == Condition.BEYOND_LIMIT;
+  }
+}

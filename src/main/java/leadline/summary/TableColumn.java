@@ -1,0 +1,36 @@
+package leadline.summary;
+
+/**
+ * A column of a published table: the one place that states its name, type, unit, need and meaning.
+ *
+ * @param name ends in the unit: {@code _h}, {@code _per_million_h}, {@code _share}
+ * @param unit the unit in words, or {@code 1} for a count or share, or empty for words
+ */
+public record TableColumn<T>(
+    String name, ValueType<T> type, String unit, Need need, String meaning) {
+
+  /** Whether every row has a value. */
+  public enum Need {
+    /** Names the row together with the other keys. */
+    KEY,
+    REQUIRED,
+    /** Empty where the data do not support a value. */
+    OPTIONAL
+  }
+
+  static TableColumn<String> key(String name, String meaning) {
+    return new TableColumn<>(name, new ValueType.Text(), "", Need.KEY, meaning);
+  }
+
+  static TableColumn<String> text(String name, String meaning) {
+    return new TableColumn<>(name, new ValueType.Text(), "", Need.REQUIRED, meaning);
+  }
+
+  static TableColumn<Long> count(String name, String meaning) {
+    return new TableColumn<>(name, new ValueType.Count(), "1", Need.REQUIRED, meaning);
+  }
+
+  static TableColumn<Double> real(String name, String unit, String meaning) {
+    return new TableColumn<>(name, new ValueType.Real(), unit, Need.OPTIONAL, meaning);
+  }
+}

@@ -1,0 +1,80 @@
+package leadline.summary;
+
+import java.io.Serializable;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+
+/** One row of a published table. */
+public final class TableRow {
+
+  private final Map<TableColumn<?>, Object> values;
+
+  private TableRow(Map<TableColumn<?>, Object> values) {
+    this.values = values;
+  }
+
+  @SuppressWarnings("unchecked") // the builder let in only values of the column's own type
+  public <T> Optional<T> find(TableColumn<T> column) {
+    return Optional.ofNullable((T) values.get(column));
+  }
+
+  public <T> T need(TableColumn<T> column) {
+    return find(column)
+        .orElseThrow(() -> new IllegalStateException("row without " + column.name()));
+  }
+
+  @Override
+  public boolean equals(@org.jspecify.annotations.Nullable Object other) {
+    return other instanceof TableRow that && values.equals(that.values);
+  }
+
+  @Override
+  public int hashCode() {
+    return values.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    StringBuilder text = new StringBuilder();
+    values.forEach(
+        (column, value) -> text.append(column.name()).append('=').append(value).append(' '));
+    return text.toString().strip();
+  }
+
+  /** Collects the values of a row and refuses a column that the table does not have. */
+  public static final class Builder {
+    private final TableSpec spec;
+    private final Map<TableColumn<?>, Object> values = new LinkedHashMap<>();
+
+    Builder(TableSpec spec) {
+      this.spec = spec;
+    }
+
+    public <T extends Serializable> Builder with(TableColumn<T> column, T value) {
+      if (!spec.columns().contains(column)) {
+        throw new IllegalArgumentException(spec.name() + " has no column " + column.name());
+      }
+      if (value instanceof Double number && !Double.isFinite(number)) {
+        throw new IllegalArgumentException(column.name() + " must be finite, not " + number);
+      }
+      values.put(column, value);
+      return this;
+    }
+
+    public <T extends Serializable> Builder with(TableColumn<T> column, Optional<T> value) {
+      value.ifPresent(present -> with(column, present));
+      return this;
+    }
+
+    /** The row; fails where a key or required column has no value. */
+    public TableRow build() {
+      for (TableColumn<?> column : spec.columns()) {
+        if (column.need() != TableColumn.Need.OPTIONAL && !values.containsKey(column)) {
+          throw new IllegalStateException(spec.name() + " row without " + column.name());
+        }
+      }
+      return new TableRow(Map.copyOf(values));
+    }
+  }
+}
