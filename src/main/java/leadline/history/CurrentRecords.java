@@ -33,9 +33,12 @@ public record CurrentRecords(
   /**
    * Decides what stands.
    *
-   * @param rows every stored row of the vessel, in any order
+   * @param rows every stored row of the vessel, in any order, and none of another
    */
   public static CurrentRecords of(String vessel, Collection<ArrivedRow> rows) {
+    if (!rows.stream().allMatch(row -> row.row().cells().key().get(0).equals(vessel))) {
+      throw new IllegalArgumentException("rows of vessels other than " + vessel);
+    }
     Collection<List<ArrivedRow>> records =
         rows.stream().collect(Collectors.groupingBy(RecordKey::of)).values();
     List<RecordVersions> decided = records.stream().map(RecordVersions::of).toList();

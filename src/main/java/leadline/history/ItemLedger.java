@@ -42,7 +42,8 @@ final class ItemLedger {
   static void follow(Item item, Component component, List<Stint> stints, Workbook workbook) {
     ItemLedger ledger = new ItemLedger(item, component, workbook);
     stints.forEach(ledger::follow);
-    ledger.leave(LifeEnd.ON_SHELF, stints.get(stints.size() - 1).position().machine());
+    MachineId lastMachine = stints.get(stints.size() - 1).position().machine();
+    ledger.sighting.ifPresent(inSight -> ledger.shelve(lastMachine, inSight));
   }
 
   private void follow(Stint stint) {
@@ -51,7 +52,7 @@ final class ItemLedger {
       inSight(stint.beginning());
     }
     if (stint.run().isEmpty()) {
-      leave(LifeEnd.LOST_SIGHT, machine);
+      loseSight(machine);
     }
     clock = clock.plus(stint.run().orElse(RunningHours.ZERO));
     if (stint.ending() instanceof Ending.Removed removed) {
@@ -98,15 +99,16 @@ final class ItemLedger {
     sighting = Optional.empty();
   }
 
-  /** Of an item overhauled and not fitted since, no interval is running. */
-  private void leave(LifeEnd endedBy, MachineId machine) {
-    sighting.ifPresent(
-        inSight -> {
-          stop(inSight, endedBy, machine);
-          if (inSight.hasRunSinceOverhaul(clock)) {
-            addInterval(inSight, Optional.empty(), machine);
-          }
-        });
+  /** Straight after its overhaul, an item on the shelf has no interval running. */
+  private void shelve(MachineId machine, Sighting inSight) {
+    stop(inSight, LifeEnd.ON_SHELF, machine);
+    if (inSight.hasRunSinceOverhaul(clock)) {
+      addInterval(inSight, Optional.empty(), machine);
+    }
+  }
+
+  private void loseSight(MachineId machine) {
+    sighting.ifPresent(inSight -> stop(inSight, LifeEnd.LOST_SIGHT, machine));
     sighting = Optional.empty();
   }
 

@@ -123,7 +123,7 @@ public sealed interface OverhaulProblem extends Problem {
 
     @Override
     public String sentence() {
-      return ("The overhaul of a %s names %s of a machine with %s. Send the unit and place.")
+      return "The overhaul of a %s names %s of a machine with %s. Send the unit and place."
           .formatted(component, named, possible);
     }
   }

@@ -33,7 +33,7 @@ record RecordVersions(ArrivedRow standing, Census.Count count) {
         .sorted(Comparator.comparing(ArrivedRow::arrival))
         .forEach(row -> versions.putIfAbsent(row.row().cells(), row));
     ArrivedRow standing = versions.values().stream().max(FIRST_TO_STANDING).orElseThrow();
-    long duplicates = rows.size() - versions.size();
+    long duplicates = (long) rows.size() - versions.size();
     long superseded = versions.size() - 1L;
     return new RecordVersions(
         standing,
