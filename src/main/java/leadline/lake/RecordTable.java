@@ -18,6 +18,9 @@ import org.apache.iceberg.types.Types;
 /** The table of one kind of record: the layout's columns, then where the row came from. */
 final class RecordTable {
 
+  /** Every layout begins with the vessel. */
+  private static final int VESSEL = 0;
+
   private static final String BATCH = "batch";
   private static final String FILE = "from_file";
   private static final String DIGEST = "from_digest";
@@ -73,6 +76,10 @@ final class RecordTable {
     stored.set(source + 4, row.raw());
     stored.set(source + 5, new LinkedHashMap<>(row.extras()));
     return stored;
+  }
+
+  static String vesselOf(Record stored) {
+    return stored.get(VESSEL, String.class);
   }
 
   static String batchOf(RecordKind kind, Record stored) {
