@@ -1,0 +1,97 @@
+package leadline.lake;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import leadline.fleet.Column;
+import leadline.fleet.RecordKind;
+import leadline.fleet.StoredRow;
+import leadline.intake.RefusedRow;
+import leadline.intake.RowSink;
+import org.apache.iceberg.DataFile;
+import org.apache.iceberg.Table;
+
+/** Writes the rows of one kind of export to Parquet files, sorted so that a vessel's lie together. */
+final class RowWriter implements RowSink {
+
+  /** Rows sorted in memory at once. */
+  private static final int ROWS_PER_FILE = 200_000;
+
+  private final Comparator<StoredRow> order;
+  private final String batch;
+  private final Table records;
+  private final Table refusals;
+  private final List<StoredRow> rows = new ArrayList<>();
+  private final List<RefusedRow> refused = new ArrayList<>();
+  private final List<DataFile> recordFiles = new ArrayList<>();
+  private final List<DataFile> refusedFiles = new ArrayList<>();
+
+  RowWriter(RecordKind kind, String batch, Table records, Table refusals) {
+    this.order = order(kind);
+    this.batch = batch;
+    this.records = records;
+    this.refusals = refusals;
+  }
+
+  private static Comparator<StoredRow> order(RecordKind kind) {
+    Comparator<StoredRow> order = (one, other) -> 0;
+    for (Column<?> column : kind.layout().sortedBy()) {
+      order = order.thenComparing(row -> comparable(row, column), RowWriter::compare);
+    }
+    return order;
+  }
+
+  @SuppressWarnings("unchecked") // every cell type's value is comparable
+  private static Comparable<Object> comparable(StoredRow row, Column<?> column) {
+    return (Comparable<Object>) row.cells().need(column);
+  }
+
+  private static int compare(Comparable<Object> one, Comparable<Object> other) {
+    return one.compareTo(other);
+  }
+
+  @Override
+  public void stored(StoredRow row) {
+    rows.add(row);
+    if (rows.size() == ROWS_PER_FILE) {
+      flushRows();
+    }
+  }
+
+  @Override
+  public void refused(RefusedRow row) {
+    refused.add(row);
+    if (refused.size() == ROWS_PER_FILE) {
+      flushRefused();
+    }
+  }
+
+  List<DataFile> recordFiles() {
+    flushRows();
+    return recordFiles;
+  }
+
+  List<DataFile> refusedFiles() {
+    flushRefused();
+    return refusedFiles;
+  }
+
+  private void flushRows() {
+    rows.sort(order);
+    recordFiles.addAll(
+        RowFiles.write(
+            records,
+            rows.stream().map(row -> RecordTable.encode(records.schema(), row, batch)).iterator()));
+    rows.clear();
+  }
+
+  private void flushRefused() {
+    refusedFiles.addAll(
+        RowFiles.write(
+            refusals,
+            refused.stream()
+                .map(row -> RefusedRows.encode(refusals.schema(), row, batch))
+                .iterator()));
+    refused.clear();
+  }
+}
