@@ -135,6 +135,20 @@ class KaplanMeierTest {
     assertEquals(OptionalDouble.of(0.375), curve.survivalAt(5));
   }
 
+  /** Source: IEEE 754: the two zeros are equal, so ends at them are tied. */
+  @Test
+  void endsAtEitherZeroAreOneStep() {
+    SurvivalPoint only = curve(List.of(0., -0.0), List.of(5.)).points().get(0);
+    assertEquals(2, only.events());
+    assertEquals(3, only.atRisk());
+  }
+
+  /** Source: a mean of durations from 0 to a horizon lies between them. */
+  @Test
+  void limitsOfARestrictedMeanStayBetweenZeroAndTheHorizon() {
+    assertEquals(new Limits(0, 12), new RestrictedMean(10, 100, 12).limits(NINETY_FIVE));
+  }
+
   /** Source: Klein and Moeschberger 2003, section 4.6: at risk only after entry, strictly. */
   @Test
   void delayedEntriesAreAtRiskAfterTheirEntryOnly() {
