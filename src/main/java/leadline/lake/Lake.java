@@ -7,6 +7,7 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
+import leadline.fleet.RecordKind;
 import org.apache.hadoop.conf.Configuration;
 import org.apache.iceberg.AppendFiles;
 import org.apache.iceberg.CatalogProperties;
@@ -104,6 +105,31 @@ public final class Lake implements AutoCloseable {
     AppendFiles append = table.newFastAppend();
     files.forEach(append::appendFile);
     append.commit();
+  }
+
+  /** Appends the rows of an ingest, table by table; {@code appended} is told after each. */
+  public void append(List<Loaded> loaded, Consumer<String> appended) {
+    for (RecordKind kind : RecordKind.values()) {
+      List<DataFile> files =
+          loaded.stream()
+              .filter(task -> task.kind() == kind)
+              .flatMap(task -> task.recordFiles().stream())
+              .toList();
+      append(table(RecordTable.of(kind), RecordTable.schema(kind)), files);
+      appended.accept(kind.word() + " appended");
+    }
+    append(
+        table(LakeTable.REFUSED, RefusedRows.SCHEMA),
+        loaded.stream().flatMap(task -> task.refusedFiles().stream()).toList());
+    appended.accept("refused rows appended");
+  }
+
+  /** Appends what was rebuilt of vessels; {@code appended} is told after each table. */
+  public void append(VesselFiles files, Consumer<String> appended) {
+    append(table(LakeTable.PART_LIVES, PartLives.SCHEMA), files.lives());
+    appended.accept("part lives appended");
+    append(table(LakeTable.PROBLEMS, Problems.SCHEMA), files.problems());
+    appended.accept("problems appended");
   }
 
   @Override

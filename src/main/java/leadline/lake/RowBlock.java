@@ -15,13 +15,13 @@ import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.BiConsumer;
+import java.util.function.Consumer;
 import leadline.fleet.CellType;
 import leadline.fleet.Cells;
 import leadline.fleet.Column;
 import leadline.fleet.RecordKind;
 import leadline.fleet.StoredRow;
-import leadline.fleet.Written;
+import leadline.history.ArrivedRow;
 import leadline.origin.Arrival;
 import leadline.origin.FileDigest;
 import leadline.origin.Origin;
@@ -42,8 +42,8 @@ public final class RowBlock implements Serializable {
     this.rows = rows;
   }
 
-  /** Hands out each row with its arrival. The rows carry no raw text. */
-  public void forEach(BiConsumer<StoredRow, Arrival> reader) {
+  /** Hands out each row with its batch. The rows carry no raw text. */
+  public void forEach(Consumer<ArrivedRow> reader) {
     try (DataInputStream in = new DataInputStream(new ByteArrayInputStream(bytes))) {
       Reader rowReader = new Reader(in);
       for (int row = 0; row < rows; row++) {
@@ -133,7 +133,7 @@ public final class RowBlock implements Serializable {
       this.in = in;
     }
 
-    void next(BiConsumer<StoredRow, Arrival> reader) throws IOException {
+    void next(Consumer<ArrivedRow> reader) throws IOException {
       RecordKind kind = RecordKind.values()[in.readByte()];
       long batch = in.readLong();
       String file = file(in.readInt());
@@ -146,7 +146,7 @@ public final class RowBlock implements Serializable {
         }
       }
       StoredRow row = new StoredRow(cells.build(), Collections.emptySortedMap(), "", origin);
-      reader.accept(row, new Arrival(batch, origin));
+      reader.accept(new ArrivedRow(batch, row));
     }
 
     private String text() throws IOException {

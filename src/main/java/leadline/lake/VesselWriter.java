@@ -6,9 +6,9 @@ import java.util.stream.Stream;
 import leadline.history.MachineHistory;
 import leadline.history.VesselHistory;
 import leadline.problem.Problem;
-import org.apache.iceberg.DataFile;
 import org.apache.iceberg.SerializableTable;
 import org.apache.iceberg.Table;
+import org.apache.iceberg.data.Record;
 
 /** Writes what was rebuilt of vessels to Parquet files, without committing them. */
 public final class VesselWriter implements Serializable {
@@ -23,23 +23,23 @@ public final class VesselWriter implements Serializable {
     this.run = run;
   }
 
-  public List<DataFile> writeLives(List<VesselHistory> vessels) {
-    return RowFiles.write(
-        lives,
-        vessels.stream()
-            .flatMap(vessel -> vessel.machines().stream())
-            .flatMap(this::livesOf)
-            .iterator());
+  public VesselFiles write(List<VesselHistory> vessels, List<Problem> met) {
+    return new VesselFiles(
+        RowFiles.write(
+            lives,
+            vessels.stream()
+                .flatMap(vessel -> vessel.machines().stream())
+                .flatMap(this::livesOf)
+                .iterator()),
+        RowFiles.write(
+            problems,
+            met.stream()
+                .map(problem -> Problems.encode(problems.schema(), run, problem))
+                .iterator()));
   }
 
-  private Stream<org.apache.iceberg.data.Record> livesOf(MachineHistory machine) {
+  private Stream<Record> livesOf(MachineHistory machine) {
     return machine.lives().stream()
         .map(life -> PartLives.encode(lives.schema(), run, machine.machine(), life));
-  }
-
-  public List<DataFile> writeProblems(List<Problem> met) {
-    return RowFiles.write(
-        problems,
-        met.stream().map(problem -> Problems.encode(problems.schema(), run, problem)).iterator());
   }
 }
