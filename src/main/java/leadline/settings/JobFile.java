@@ -56,9 +56,14 @@ public final class JobFile {
       }
       case "publish" -> {
         Optional<Path> out = meanings.path(step.at("out"));
+        Step.RunChoice choice =
+            meanings
+                .moment(step.at("known_at"))
+                .<Step.RunChoice>map(Step.RunChoice.KnownAt::new)
+                .orElseGet(Step.RunChoice.Newest::new);
         yield meanings
             .month(step.at("month"))
-            .flatMap(month -> out.map(folder -> new Step.Publish(month, folder)));
+            .flatMap(month -> out.map(folder -> new Step.Publish(month, folder, choice)));
       }
       default -> Optional.empty();
     };

@@ -29,5 +29,18 @@ public sealed interface Step {
    * @param month a month that has ended
    * @param out the folder in which the month's own folder is made
    */
-  record Publish(ReportMonth month, Path out) implements Step {}
+  record Publish(ReportMonth month, Path out, RunChoice choice) implements Step {}
+
+  /** Which of a month's runs is published. */
+  sealed interface RunChoice {
+
+    /** The newest run on all that is known. */
+    record Newest() implements RunChoice {}
+
+    /** The newest run on what was known at a moment. */
+    record KnownAt(Instant at) implements RunChoice {}
+
+    /** The run of this name. */
+    record Named(String run) implements RunChoice {}
+  }
 }
