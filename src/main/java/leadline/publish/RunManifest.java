@@ -55,8 +55,10 @@ public record RunManifest(
    *
    * @param name the file's path below the inbox
    * @param digest SHA-256 of its bytes, in hexadecimal digits
+   * @param cellsTrimmed cells from which blanks around the value were dropped
    */
-  public record InputFile(String name, String digest, long read, long stored, long refused) {
+  public record InputFile(
+      String name, String digest, long read, long stored, long refused, long cellsTrimmed) {
     public InputFile {
       if (read != stored + refused) {
         throw new IllegalArgumentException(
