@@ -42,7 +42,10 @@ final class DataPackage {
     json.put("encoding", "utf-8");
     json.put("bytes", table.csv().bytes());
     json.put("hash", table.csv().hash());
-    json.putObject("dialect").put("delimiter", ",").put("lineTerminator", "\n");
+    json.putObject("dialect")
+        .put("delimiter", ",")
+        .put("lineTerminator", "\n")
+        .put("skipInitialSpace", false);
     json.set("schema", schema(spec));
     json.set("parquet", StableJson.MAPPER.valueToTree(table.parquet()));
     return json;
@@ -64,6 +67,9 @@ final class DataPackage {
     ObjectNode json = StableJson.MAPPER.createObjectNode();
     json.put("name", column.name());
     json.put("type", type(column));
+    if (CellKind.of(column) == CellKind.MOMENT) {
+      json.put("format", "any"); // the standard's default has no fractions of a second
+    }
     json.put("description", column.meaning());
     if (!column.unit().isEmpty()) {
       json.put("unit", column.unit());

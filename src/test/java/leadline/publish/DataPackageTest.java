@@ -149,6 +149,13 @@ class DataPackageTest {
     assertEquals(List.of("string", "datetime", "integer", "number", "string"), types);
   }
 
+  /** The default format of a datetime is YYYY-MM-DDThh:mm:ssZ, which has no fractions. */
+  @Test
+  void momentsMayHaveFractionsOfASecond() {
+    JsonNode moment = resource("sample_rates").path("schema").path("fields").get(1);
+    assertEquals("any", moment.path("format").asText());
+  }
+
   private JsonNode resource(String name) {
     for (JsonNode resource : dataPackage.path("resources")) {
       if (resource.path("name").asText().equals(name)) {
