@@ -109,6 +109,7 @@ class ArchitectureTest {
     assertFalse(
         PROGRAM.stream()
             .flatMap(type -> type.getDirectDependenciesFromSelf().stream())
-            .anyMatch(use -> use.getTargetClass().getName().equals("org.apache.spark.sql.Encoders")));
+            .anyMatch(
+                use -> use.getTargetClass().getName().equals("org.apache.spark.sql.Encoders")));
   }
 }

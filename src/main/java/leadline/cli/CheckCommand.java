@@ -23,10 +23,7 @@ import picocli.CommandLine.ParentCommand;
     },
     mixinStandardHelpOptions = true,
     footerHeading = "%nExamples:%n",
-    footer = {
-      "  leadline check jobs/monthly.json",
-      "  leadline check --inbox exports/2026-10"
-    })
+    footer = {"  leadline check jobs/monthly.json", "  leadline check --inbox exports/2026-10"})
 final class CheckCommand implements Callable<Integer> {
 
   @ParentCommand private LeadlineCommand leadline;

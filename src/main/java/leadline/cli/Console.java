@@ -2,14 +2,19 @@ package leadline.cli;
 
 import java.io.PrintWriter;
 
-/** Where results go ({@code out}), and all else ({@code err}). */
-record Console(PrintWriter out, PrintWriter err) {
+/** Where results go ({@code out}), all else ({@code err}), and who reads the latter. */
+record Console(PrintWriter out, PrintWriter err, Reader reader) {
 
-  /** A word to the person at the terminal; a scheduler's log stays empty. */
+  /** Who reads what is not a result. */
+  enum Reader {
+    PERSON,
+    SCHEDULER
+  }
+
+  /** A word of progress to the person at the terminal; a scheduler's log stays empty. */
   void tell(String words) {
-    if (System.console() != null) {
-      err.println(words);
-      err.flush();
+    if (reader == Reader.PERSON) {
+      warn(words);
     }
   }
 

@@ -28,12 +28,12 @@ final class Faults implements CommandLine.IExecutionExceptionHandler {
       settings.errors().stream().map(SettingError::toString).forEach(console::warn);
       return ExitCode.UNUSABLE_INPUT;
     } else if (fault instanceof LakeInUseException) {
-      console.warn(fault.getMessage());
+      console.warn(String.valueOf(fault.getMessage()));
       return ExitCode.TRY_AGAIN;
     } else if (fault instanceof InboxUnusable
         || fault instanceof UnusableRequest
         || fault instanceof LakeException) {
-      console.warn(fault.getMessage());
+      console.warn(String.valueOf(fault.getMessage()));
       return ExitCode.UNUSABLE_INPUT;
     }
     console.warn("This is a fault of the program; please report it with these lines.");

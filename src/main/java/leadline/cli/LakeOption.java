@@ -25,9 +25,7 @@ final class LakeOption {
       description = "How long to wait for another writer: ${DEFAULT-VALUE} s unless given.")
   private long waitSeconds;
 
-  @Option(
-      names = "--json",
-      description = "One JSON object on standard output, in place of words.")
+  @Option(names = "--json", description = "One JSON object on standard output, in place of words.")
   private boolean json;
 
   /** Runs one step on the lake. */

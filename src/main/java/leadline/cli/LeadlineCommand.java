@@ -37,7 +37,8 @@ final class LeadlineCommand implements Runnable {
 
   final Console console;
   final Surroundings surroundings;
-  @Spec private CommandSpec spec;
+
+  @Spec private CommandSpec spec = CommandSpec.create();
 
   LeadlineCommand(Console console, Surroundings surroundings) {
     this.console = console;

@@ -34,8 +34,7 @@ final class RunCommand implements Callable<Integer> {
     Steps steps =
         new Steps(
             leadline,
-            JobFile.read(
-                jobFile, around.environment(), around.shared(), around.clock().instant()));
+            JobFile.read(jobFile, around.environment(), around.shared(), around.clock().instant()));
     return steps.inWordsThenJson().number();
   }
 }

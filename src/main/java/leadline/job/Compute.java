@@ -79,11 +79,11 @@ final class Compute {
 
   private Rebuilt rebuild(ReportMonth month, KnownAt knownAt, String run, Engine engine) {
     return new RecordFiles(lake, knownAt)
-        .byVessel(engine)
-        .mapPartitions(new RebuildVessels(rules, month, new VesselWriter(lake, run)))
-        .collect()
-        .stream()
-        .reduce(Rebuilt.none(rules.catalogue(), month), Rebuilt::merge);
+            .byVessel(engine)
+            .mapPartitions(new RebuildVessels(rules, month, new VesselWriter(lake, run)))
+            .collect()
+            .stream()
+            .reduce(Rebuilt.none(rules.catalogue(), month), Rebuilt::merge);
   }
 
   private SortedMap<String, Long> append(

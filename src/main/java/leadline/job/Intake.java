@@ -36,8 +36,7 @@ record Intake(List<Loaded> loaded) {
     return files;
   }
 
-  StepOutcome.Ingested outcome(
-      Path folder, String batch, Inbox inbox, List<String> alreadyLoaded) {
+  StepOutcome.Ingested outcome(Path folder, String batch, Inbox inbox, List<String> alreadyLoaded) {
     return new StepOutcome.Ingested(
         folder,
         loadedFiles().isEmpty() ? Optional.empty() : Optional.of(batch),

@@ -5,10 +5,8 @@ import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
-import leadline.fleet.Catalogue;
 import leadline.lake.Engine;
 import leadline.lake.Lake;
-import leadline.lake.WriterLock;
 import leadline.publish.Boundary;
 import leadline.settings.Job;
 import leadline.settings.Step;
@@ -58,27 +56,28 @@ public final class JobRunner {
 
   private StepOutcome ingest(Path inbox, Job job, EngineOnDemand engine) {
     tell.accept("ingest " + inbox);
-    try (Lake lake = Lake.openOrCreate(job.lake());
-        WriterLock lock = lake.lockForWriting(job.lockWait(), tell)) {
-      Catalogue catalogue = job.catalogue();
-      return new Ingest(lake, catalogue, clock, boundary).from(inbox, engine.running());
+    try (Lake lake = Lake.openOrCreate(job.lake())) {
+      Ingest ingest = new Ingest(lake, job.catalogue(), clock, boundary);
+      return lake.writing(job.lockWait(), tell, () -> ingest.from(inbox, engine.running()));
     }
   }
 
   private StepOutcome compute(Step.Compute step, Job job, EngineOnDemand engine) {
     tell.accept("compute " + step.month());
-    try (Lake lake = Lake.open(job.lake());
-        WriterLock lock = lake.lockForWriting(job.lockWait(), tell)) {
+    try (Lake lake = Lake.open(job.lake())) {
       Rules rules = new Rules(job.catalogue(), job.hoursTolerance());
-      return new Compute(lake, rules, clock, boundary)
-          .month(step.month(), step.knownAt(), engine.running());
+      Compute compute = new Compute(lake, rules, clock, boundary);
+      return lake.writing(
+          job.lockWait(),
+          tell,
+          () -> compute.month(step.month(), step.knownAt(), engine.running()));
     }
   }
 
   private StepOutcome publish(Step.Publish step, Job job) {
     tell.accept("publish " + step.month() + " into " + step.out());
     try (Lake lake = Lake.open(job.lake())) {
-      return new Publish(lake, cautions, clock, boundary).month(step);
+      return new Publish(lake, job.catalogue(), cautions, clock, boundary).month(step);
     }
   }
 

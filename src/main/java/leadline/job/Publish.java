@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
+import leadline.fleet.Catalogue;
 import leadline.fleet.RecordKind;
 import leadline.lake.Batch;
 import leadline.lake.Lake;
@@ -30,12 +31,14 @@ import leadline.summary.TableSpec;
 final class Publish {
 
   private final Lake lake;
+  private final Catalogue catalogue;
   private final List<String> cautions;
   private final Clock clock;
   private final Boundary boundary;
 
-  Publish(Lake lake, List<String> cautions, Clock clock, Boundary boundary) {
+  Publish(Lake lake, Catalogue catalogue, List<String> cautions, Clock clock, Boundary boundary) {
     this.lake = lake;
+    this.catalogue = catalogue;
     this.cautions = cautions;
     this.clock = clock;
     this.boundary = boundary;
@@ -46,14 +49,17 @@ final class Publish {
     Run run = chosen(step);
     List<PublishedTable> tables = tables(run);
     RunManifest manifest = manifest(run, begun);
-    Issue issue =
-        new Issue(manifest, standing(run), tables, String.join("\n\n", cautions) + "\n");
+    Issue issue = new Issue(manifest, standing(run), tables, String.join("\n\n", cautions) + "\n");
     try {
       List<Path> links = new Publication(step.out(), boundary).publish(issue);
-      return new StepOutcome.Published(run, links, MonthInWords.of(issue));
+      return new StepOutcome.Published(run, links, words(issue));
     } catch (IOException e) {
       throw new UnusableRequest("Cannot publish into " + step.out() + ": " + e.getMessage());
     }
+  }
+
+  private List<String> words(Issue issue) {
+    return MonthInWords.of(issue.manifest(), issue.tables(), catalogue).lines().toList();
   }
 
   private Run chosen(Step.Publish step) {
@@ -130,7 +136,8 @@ final class Publish {
                         file.digest().hex(),
                         file.rowsRead(),
                         file.rowsStored(),
-                        file.rowsRefused()))
+                        file.rowsRefused(),
+                        file.cellsTrimmed()))
             .toList());
   }
 

@@ -25,7 +25,11 @@ record Rebuilt(
 
   static Rebuilt none(Catalogue catalogue, ReportMonth month) {
     return new Rebuilt(
-        MonthlySummary.start(catalogue, month), Census.EMPTY, ProblemCounts.NONE, 0, VesselFiles.NONE);
+        MonthlySummary.start(catalogue, month),
+        Census.EMPTY,
+        ProblemCounts.NONE,
+        0,
+        VesselFiles.NONE);
   }
 
   Rebuilt merge(Rebuilt other) {

@@ -19,7 +19,8 @@ public record StepReport(StepOutcome outcome) {
   /** All outcomes as one line of JSON. */
   public static String json(List<StepOutcome> outcomes) {
     return JsonLine.of(
-        Map.of("steps", outcomes.stream().map(outcome -> new StepReport(outcome).fields()).toList()));
+        Map.of(
+            "steps", outcomes.stream().map(outcome -> new StepReport(outcome).fields()).toList()));
   }
 
   /** What was done, for standard output. */
@@ -61,7 +62,8 @@ public record StepReport(StepOutcome outcome) {
     if (ingested.rowsRefused() > REFUSED_ROWS_SHOWN) {
       warnings.add(
           "and "
-              + (ingested.rowsRefused() - Math.min(REFUSED_ROWS_SHOWN, ingested.firstRefused().size()))
+              + (ingested.rowsRefused()
+                  - Math.min(REFUSED_ROWS_SHOWN, ingested.firstRefused().size()))
               + " more refused rows: `leadline check --inbox "
               + ingested.inbox()
               + "` lists all.");
@@ -95,7 +97,8 @@ public record StepReport(StepOutcome outcome) {
                 ingested.rowsRefused(),
                 ingested.alreadyLoaded().isEmpty()
                     ? ""
-                    : "; %d files were in the lake already".formatted(ingested.alreadyLoaded().size())));
+                    : "; %d files were in the lake already"
+                        .formatted(ingested.alreadyLoaded().size())));
   }
 
   private static List<String> words(StepOutcome.Computed computed) {

@@ -7,6 +7,7 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import leadline.fleet.RecordKind;
 import org.apache.hadoop.conf.Configuration;
 import org.apache.iceberg.AppendFiles;
@@ -71,9 +72,14 @@ public final class Lake implements AutoCloseable {
     return openOrCreate(folder);
   }
 
-  /** Waits for the right to write; see {@link WriterLock#acquire}. */
-  public WriterLock lockForWriting(Duration patience, Consumer<String> tell) {
-    return WriterLock.acquire(folder.resolve("writer.lock"), patience, tell);
+  /** Does some writing while no other process writes; see {@link WriterLock#acquire}. */
+  public <T> T writing(Duration patience, Consumer<String> tell, Supplier<T> work) {
+    WriterLock lock = WriterLock.acquire(folder.resolve("writer.lock"), patience, tell);
+    try {
+      return work.get();
+    } finally {
+      lock.release();
+    }
   }
 
   public Batches batches() {

@@ -47,11 +47,7 @@ public final class Loading {
     if (tasks.isEmpty()) {
       return List.of();
     }
-    return engine
-        .context()
-        .parallelize(tasks, tasks.size())
-        .map(Task::run)
-        .collect();
+    return engine.context().parallelize(tasks, tasks.size()).map(Task::run).collect();
   }
 
   private List<Task> tasks(List<ExportFile> exports, String batch) {
@@ -64,8 +60,7 @@ public final class Loading {
           Table records = forTasks(RecordTable.of(kind), RecordTable.schema(kind));
           for (List<ExportFile> share : shares(files)) {
             tasks.add(
-                new Task(
-                    kind, share, inbox.toString(), catalogue, now, batch, records, refusals));
+                new Task(kind, share, inbox.toString(), catalogue, now, batch, records, refusals));
           }
         });
     return tasks;
@@ -119,8 +114,7 @@ public final class Loading {
               new Loaded.Outcome(file, ExportReader.read(bytes, file, catalogue, now, sink)));
         }
       }
-      return new Loaded(
-          kind, outcomes, writer.recordFiles(), writer.refusedFiles(), sink.rows());
+      return new Loaded(kind, outcomes, writer.recordFiles(), writer.refusedFiles(), sink.rows());
     }
   }
 

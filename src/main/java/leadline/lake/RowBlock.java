@@ -21,6 +21,7 @@ import leadline.fleet.Cells;
 import leadline.fleet.Column;
 import leadline.fleet.RecordKind;
 import leadline.fleet.StoredRow;
+import leadline.fleet.Written;
 import leadline.history.ArrivedRow;
 import leadline.origin.Arrival;
 import leadline.origin.FileDigest;

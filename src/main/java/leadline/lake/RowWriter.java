@@ -11,7 +11,9 @@ import leadline.intake.RowSink;
 import org.apache.iceberg.DataFile;
 import org.apache.iceberg.Table;
 
-/** Writes the rows of one kind of export to Parquet files, sorted so that a vessel's lie together. */
+/**
+ * Writes the rows of one kind of export to Parquet files, sorted so that a vessel's lie together.
+ */
 final class RowWriter implements RowSink {
 
   /** Rows sorted in memory at once. */
@@ -34,20 +36,15 @@ final class RowWriter implements RowSink {
   }
 
   private static Comparator<StoredRow> order(RecordKind kind) {
-    Comparator<StoredRow> order = (one, other) -> 0;
-    for (Column<?> column : kind.layout().sortedBy()) {
-      order = order.thenComparing(row -> comparable(row, column), RowWriter::compare);
-    }
-    return order;
+    return kind.layout().sortedBy().stream()
+        .map(RowWriter::by)
+        .reduce(Comparator::thenComparing)
+        .orElseThrow(() -> new IllegalStateException(kind.word() + " has no order"));
   }
 
   @SuppressWarnings("unchecked") // every cell type's value is comparable
-  private static Comparable<Object> comparable(StoredRow row, Column<?> column) {
-    return (Comparable<Object>) row.cells().need(column);
-  }
-
-  private static int compare(Comparable<Object> one, Comparable<Object> other) {
-    return one.compareTo(other);
+  private static Comparator<StoredRow> by(Column<?> column) {
+    return Comparator.comparing(row -> (Comparable<Object>) row.cells().need(column));
   }
 
   @Override

@@ -14,7 +14,7 @@ import java.util.function.Consumer;
  * The right to write to a lake, held by one process at a time. The operating system releases it
  * when the process ends, however it ends.
  */
-public final class WriterLock implements AutoCloseable {
+final class WriterLock {
 
   private static final Duration BETWEEN_TRIES = Duration.ofMillis(200);
 
@@ -82,8 +82,7 @@ public final class WriterLock implements AutoCloseable {
     }
   }
 
-  @Override
-  public void close() {
+  void release() {
     try {
       channel.close();
     } catch (IOException e) {

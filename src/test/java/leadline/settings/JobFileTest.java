@@ -33,7 +33,10 @@ class JobFileTest {
             new Step.Ingest(here.resolve("from the ships/inbox")),
             new Step.Compute(
                 ReportMonth.parse("2024-12"), Optional.of(Instant.parse("2025-01-15T06:00:00Z"))),
-            new Step.Publish(ReportMonth.parse("2025-01"), here.resolveSibling("published"), new Step.RunChoice.Newest())),
+            new Step.Publish(
+                ReportMonth.parse("2025-01"),
+                here.resolveSibling("published"),
+                new Step.RunChoice.Newest())),
         job.steps());
   }
 

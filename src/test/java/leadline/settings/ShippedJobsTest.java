@@ -30,7 +30,8 @@ class ShippedJobsTest {
             new Step.Ingest(exports.resolve("2-later-exports")),
             new Step.Ingest(exports.resolve("3-resent")),
             new Step.Compute(month, Optional.empty()),
-            new Step.Publish(month, HOME.resolve("target/demo/published"), new Step.RunChoice.Newest())),
+            new Step.Publish(
+                month, HOME.resolve("target/demo/published"), new Step.RunChoice.Newest())),
         demo.steps());
   }
 
@@ -57,7 +58,8 @@ class ShippedJobsTest {
         List.of(
             new Step.Ingest(Path.of("/in").toAbsolutePath()),
             new Step.Compute(lastWhole, Optional.empty()),
-            new Step.Publish(lastWhole, Path.of("/out").toAbsolutePath(), new Step.RunChoice.Newest())),
+            new Step.Publish(
+                lastWhole, Path.of("/out").toAbsolutePath(), new Step.RunChoice.Newest())),
         monthly.steps());
   }
 
