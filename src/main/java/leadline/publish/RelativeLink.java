@@ -44,10 +44,10 @@ record RelativeLink(Path link) {
           new FileSystemException(
               staged.toString(),
               target.toString(),
-              "this file system refuses symbolic links, by which months are published; choose a"
-                  + " folder on one that has them ("
+              "no symbolic link could be made here ("
                   + e.getMessage()
-                  + ")");
+                  + "); months are published by symbolic links: choose a folder on a file system"
+                  + " that has them");
       refused.initCause(e);
       throw refused;
     }
