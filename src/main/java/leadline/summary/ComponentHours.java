@@ -30,8 +30,12 @@ record ComponentHours(RunningHours run, RunningHours repaired) implements Counts
     return run.tenths() == 0;
   }
 
-  /** A fraction, 0 to 1; none without exposure. */
-  Optional<Double> repairedShare() {
+  TableRow.Builder in(TableRow.Builder row) {
+    return row.with(EvidenceColumns.EXPOSURE, run.hours())
+        .with(EvidenceColumns.REPAIRED_HOURS_SHARE, repairedShare());
+  }
+
+  private Optional<Double> repairedShare() {
     return isNone() ? Optional.empty() : Optional.of((double) repaired.tenths() / run.tenths());
   }
 }

@@ -32,10 +32,14 @@ public final class ComponentRates implements Serializable {
           "How often components break down, or are taken out for their condition, per million"
               + " running hours.",
           SharedColumns.OF_COMPONENT,
-          List.of(ENDPOINT),
+          List.of(ENDPOINT, EvidenceColumns.EVENTS, EvidenceColumns.EXPOSURE),
           RATE.all(),
-          List.of(VESSELS),
-          EvidenceColumns.ALL);
+          List.of(
+              VESSELS,
+              EvidenceColumns.INSPECTED,
+              EvidenceColumns.ELIGIBLE,
+              EvidenceColumns.REPAIRED_HOURS_SHARE,
+              EvidenceColumns.VERDICT));
 
   private static final double MILLION = 1e6;
 
@@ -95,13 +99,10 @@ public final class ComponentRates implements Serializable {
           new Limits(limits.lower() * MILLION, limits.upper() * MILLION));
     }
     Verdict verdict = Verdict.of(hours.run().tenths(), events);
-    Evidence evidence =
-        new Evidence(events, counts.inspected(), counts.overhauls(), hours, verdict);
-    return evidence
-        .in(row)
+    return new Evidence(events, counts.inspected(), counts.overhauls(), verdict)
+        .in(hours.in(row))
         .with(ENDPOINT, endpoint.word())
         .with(VESSELS, vessels)
-        .with(EvidenceColumns.EXPOSURE, hours.run().hours())
         .build();
   }
 }

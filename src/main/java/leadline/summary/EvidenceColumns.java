@@ -27,8 +27,7 @@ public final class EvidenceColumns {
       TableColumn.real(
           "repaired_hours_share",
           "1",
-          "share of the stratum's exposure in the window that rests on repaired counter readings;"
-              + " empty without exposure");
+          "share of the exposure that rests on repaired counter readings; empty without exposure");
   public static final TableColumn<String> VERDICT =
       TableColumn.text(
           "verdict",

@@ -42,7 +42,7 @@ record OpeningCounts(long overhauled, long opened, long planned, long plannedOpe
   }
 
   Verdict verdict() {
-    if (opened > 0 && !isRoutine()) {
+    if (opened > 0 && isSelective()) {
       return Verdict.SELECTIVE_OPENING;
     }
     return Verdict.of(opened, failed);
@@ -58,15 +58,15 @@ record OpeningCounts(long overhauled, long opened, long planned, long plannedOpe
     return row.with(failedShare, share.share(), limits);
   }
 
-  Evidence evidence(ComponentHours hours, Verdict verdict) {
-    return new Evidence(failed, opened, overhauled, hours, verdict);
+  Evidence evidence(Verdict verdict) {
+    return new Evidence(failed, opened, overhauled, verdict);
   }
 
   /**
-   * Whether at least 0.8 of the planned overhauls opened the part. Without a planned overhaul
-   * nothing shows that opening is routine.
+   * Whether less than 0.8 of the planned overhauls opened the part. Without a planned overhaul
+   * nothing shows that openings were chosen.
    */
-  private boolean isRoutine() {
-    return planned > 0 && plannedOpened * 10 >= planned * 8;
+  private boolean isSelective() {
+    return plannedOpened * 10 < planned * 8;
   }
 }

@@ -129,18 +129,12 @@ public final class OverhaulIntervals implements Serializable {
     OverhaulCounts overhauls = counts.overhauls();
     estimate(row, counts.survival(), policyInterval.hours());
     Verdict verdict = Verdict.of(completed.count() + counts.running().count(), completed.count());
-    return new Evidence(
-            completed.count(),
-            overhauls.inspected(),
-            overhauls.overhauls(),
-            overhauls.hours(),
-            verdict)
-        .in(row)
+    return new Evidence(completed.count(), overhauls.inspected(), overhauls.overhauls(), verdict)
+        .in(overhauls.hours().in(row))
         .with(COMPLETED, completed.count())
         .with(RUNNING, counts.running().count())
         .with(START_UNKNOWN, counts.startUnknown())
         .with(NAIVE_MEAN, meanOf(completed))
-        .with(EvidenceColumns.EXPOSURE, overhauls.hours().run().hours())
         .build();
   }
 

@@ -87,8 +87,7 @@ public final class PartFindings implements Serializable {
         .with(OPENED_UNSTATED, counts.unstated())
         .with(FAILED, openings.failed())
         .with(REJECTED, counts.rejected())
-        .with(RENEWED, counts.renewed())
-        .with(EvidenceColumns.EXPOSURE, counts.hours().run().hours());
-    return openings.evidence(counts.hours(), openings.verdict()).in(row).build();
+        .with(RENEWED, counts.renewed());
+    return openings.evidence(openings.verdict()).in(counts.hours().in(row)).build();
   }
 }

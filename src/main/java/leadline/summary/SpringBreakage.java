@@ -37,13 +37,13 @@ public final class SpringBreakage implements Serializable {
           "share_if_unopened_sound",
           "1",
           "broken of overhauled, as if every spring not opened were sound: the least it can be;"
-              + " empty where none was opened");
+              + " empty where none was overhauled");
   public static final TableColumn<Double> SHARE_IF_UNOPENED_BROKEN =
       TableColumn.real(
           "share_if_unopened_broken",
           "1",
           "broken and unopened of overhauled, as if every spring not opened were broken: the most"
-              + " it can be; empty where none was opened");
+              + " it can be; empty where none was overhauled");
 
   public static final TableSpec SPEC =
       TableSpec.of(
@@ -95,48 +95,36 @@ public final class SpringBreakage implements Serializable {
   private static void addRows(
       List<TableRow> rows, Edition edition, PartSubject spring, Stratum<SpringCounts> stratum) {
     SpringCounts counts = stratum.total();
-    ComponentHours hours = counts.hours();
     OpeningCounts all = counts.all();
-    rows.add(
-        figures(edition.row(SPEC, spring, stratum), ALL, all, hours, all.verdict())
-            .with(EvidenceColumns.EXPOSURE, hours.run().hours())
-            .build());
+    TableRow.Builder first = edition.row(SPEC, spring, stratum);
+    rows.add(counts.hours().in(figures(first, ALL, all, all.verdict())).build());
     counts
         .byAge()
         .forEach(
-            (band, openings) ->
-                rows.add(
-                    figures(
-                            edition.row(SPEC, spring, stratum),
-                            band.label(),
-                            openings,
-                            hours,
-                            ofBand(spring.part(), openings))
-                        .build()));
+            (band, openings) -> {
+              TableRow.Builder row = edition.row(SPEC, spring, stratum);
+              Verdict verdict = verdictOfBand(spring.part(), openings);
+              rows.add(figures(row, band.label(), openings, verdict).build());
+            });
     OpeningCounts unknown = counts.ageUnknown();
     if (unknown.overhauled() > 0) {
-      rows.add(
-          figures(edition.row(SPEC, spring, stratum), UNKNOWN, unknown, hours, unknown.verdict())
-              .build());
+      TableRow.Builder last = edition.row(SPEC, spring, stratum);
+      rows.add(figures(last, UNKNOWN, unknown, unknown.verdict()).build());
     }
   }
 
   private static TableRow.Builder figures(
-      TableRow.Builder row,
-      String band,
-      OpeningCounts openings,
-      ComponentHours hours,
-      Verdict verdict) {
+      TableRow.Builder row, String band, OpeningCounts openings, Verdict verdict) {
     row.with(HOURS_BAND, band)
         .with(OVERHAULED, openings.overhauled())
         .with(OPENED, openings.opened())
         .with(BROKEN, openings.failed());
-    if (openings.opened() > 0) {
+    if (openings.overhauled() > 0) {
       long unopened = openings.overhauled() - openings.opened();
       row.with(SHARE_IF_UNOPENED_SOUND, ofOverhauled(openings.failed(), openings))
           .with(SHARE_IF_UNOPENED_BROKEN, ofOverhauled(openings.failed() + unopened, openings));
     }
-    return openings.evidence(hours, verdict).in(openings.in(row, BROKEN_SHARE));
+    return openings.evidence(verdict).in(openings.in(row, BROKEN_SHARE));
   }
 
   private static double ofOverhauled(long count, OpeningCounts openings) {
@@ -144,7 +132,7 @@ public final class SpringBreakage implements Serializable {
   }
 
   /** Bands of hours tell nothing of a spring that ages by another clock. */
-  private static Verdict ofBand(Part spring, OpeningCounts openings) {
+  private static Verdict verdictOfBand(Part spring, OpeningCounts openings) {
     return spring.clock() == Clock.HOURS ? openings.verdict() : Verdict.WRONG_CLOCK;
   }
 
