@@ -71,17 +71,6 @@ record ReadExport(FileOutcome outcome, List<StoredRow> stored, List<RefusedRow> 
     }
   }
 
-  static ReadExport ofResource(RecordKind kind, String name) {
-    try (InputStream bytes = ReadExport.class.getResourceAsStream("/intake/" + name)) {
-      if (bytes == null) {
-        throw new IllegalArgumentException("no fixture " + name);
-      }
-      return of(kind, bytes.readAllBytes());
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-  }
-
   FileOutcome.FileTally tally() {
     return assertInstanceOf(FileOutcome.FileTally.class, outcome);
   }
