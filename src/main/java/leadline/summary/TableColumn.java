@@ -1,5 +1,7 @@
 package leadline.summary;
 
+import java.time.Instant;
+
 /**
  * A column of a published table: the one place that states its name, type, unit, need and meaning.
  *
@@ -22,6 +24,10 @@ public record TableColumn<T>(
     return new TableColumn<>(name, new ValueType.Text(), "", Need.KEY, meaning);
   }
 
+  static TableColumn<Instant> keyMoment(String name, String meaning) {
+    return new TableColumn<>(name, new ValueType.Moment(), "", Need.KEY, meaning);
+  }
+
   static TableColumn<String> text(String name, String meaning) {
     return new TableColumn<>(name, new ValueType.Text(), "", Need.REQUIRED, meaning);
   }
@@ -30,6 +36,12 @@ public record TableColumn<T>(
     return new TableColumn<>(name, new ValueType.Count(), "1", Need.REQUIRED, meaning);
   }
 
+  /** A real number that every row has. */
+  static TableColumn<Double> given(String name, String unit, String meaning) {
+    return new TableColumn<>(name, new ValueType.Real(), unit, Need.REQUIRED, meaning);
+  }
+
+  /** A real number, empty where the data do not support one. */
   static TableColumn<Double> real(String name, String unit, String meaning) {
     return new TableColumn<>(name, new ValueType.Real(), unit, Need.OPTIONAL, meaning);
   }

@@ -4,8 +4,10 @@ import java.io.Serializable;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import leadline.stats.Limits;
 
-/** One row of a published table. */
+/** One row of a published table, its values in the order of the table's columns. */
 public final class TableRow {
 
   private final Map<TableColumn<?>, Object> values;
@@ -67,14 +69,28 @@ public final class TableRow {
       return this;
     }
 
+    public Builder with(TableColumn<Double> column, OptionalDouble value) {
+      value.ifPresent(present -> with(column, present));
+      return this;
+    }
+
+    Builder with(EstimateColumns columns, double estimate, Limits limits) {
+      return with(columns.estimate(), estimate)
+          .with(columns.lower(), limits.lower())
+          .with(columns.upper(), limits.upper());
+    }
+
     /** The row; fails where a key or required column has no value. */
     public TableRow build() {
+      Map<TableColumn<?>, Object> inOrder = new LinkedHashMap<>();
       for (TableColumn<?> column : spec.columns()) {
-        if (column.need() != TableColumn.Need.OPTIONAL && !values.containsKey(column)) {
+        Optional<Object> value = Optional.ofNullable(values.get(column));
+        if (value.isEmpty() && column.need() != TableColumn.Need.OPTIONAL) {
           throw new IllegalStateException(spec.name() + " row without " + column.name());
         }
+        value.ifPresent(present -> inOrder.put(column, present));
       }
-      return new TableRow(Map.copyOf(values));
+      return new TableRow(inOrder);
     }
   }
 }

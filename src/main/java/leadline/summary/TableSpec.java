@@ -1,5 +1,6 @@
 package leadline.summary;
 
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -18,6 +19,16 @@ public record TableSpec(String name, String meaning, List<TableColumn<?>> column
         throw new IllegalArgumentException(name + " has two columns " + column.name());
       }
     }
+  }
+
+  /** A table whose columns come in groups, some of which other tables share. */
+  @SafeVarargs
+  static TableSpec of(String name, String meaning, List<TableColumn<?>>... groups) {
+    List<TableColumn<?>> columns = new ArrayList<>();
+    for (List<TableColumn<?>> group : groups) {
+      columns.addAll(group);
+    }
+    return new TableSpec(name, meaning, columns);
   }
 
   public List<TableColumn<?>> keys() {

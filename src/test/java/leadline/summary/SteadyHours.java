@@ -1,0 +1,25 @@
+package leadline.summary;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Optional;
+import leadline.history.Exposure;
+import leadline.history.HourSeries;
+import leadline.quantity.Period;
+import leadline.quantity.RunningHours;
+
+/** A machine that runs the same hours every day, of which some rest on a repaired reading. */
+record SteadyHours(long hoursADay, long repairedHoursADay) implements HourSeries {
+
+  @Override
+  public Optional<Bounded> at(Instant moment) {
+    return Optional.empty();
+  }
+
+  @Override
+  public Exposure exposure(Period period) {
+    long days = Duration.between(period.start(), period.end()).toDays();
+    return new Exposure(
+        RunningHours.ofHours(days * hoursADay), RunningHours.ofHours(days * repairedHoursADay));
+  }
+}
