@@ -86,6 +86,18 @@ class BrokenRowsTest {
   }
 
   @Test
+  void aQuoteThatALaterRowHappensToCloseDoesNotSwallowTheRowsBetween() {
+    String rows =
+        """
+        V1,ME,2024-03-01,110,counter,"oops
+        V1,ME,2024-03-01,112,counter,
+        V1,ME,2024-03-01,113,counter,closed\"""";
+    ReadExport read = between(rows);
+    assertEquals(List.of("3: open-quote"), read.refusals());
+    assertEquals(List.of(2L, 4L, 5L, 6L), read.storedLines());
+  }
+
+  @Test
   void aRemarkOfAHundredLinesIsReadAndALongerOneIsRefusedLineByLine() {
     String row = "V1,ME,2024-03-01,110,counter,\"one" + "\nmore".repeat(99) + "\"";
     assertEquals(3, between(row).tally().stored());
@@ -172,14 +184,27 @@ class BrokenRowsTest {
   }
 
   @Test
-  void ofALineLongerThanMemoryAllowsTheBeginningIsKept() {
-    String row = "V1,ME,2024-03-01,110,counter," + "é".repeat(6 << 20);
+  void aRemarkOfManyLinesIsNoLongerThanTheLongestRow() {
+    String row = "V1,ME,2024-03-01,110,counter,\"one\r\n";
+    String longest = row + "x".repeat(100_000 - row.length() - 1) + "\"";
+    assertEquals(3, between(longest).tally().stored());
+    ReadExport longer = between(row + "x" + longest.substring(row.length()));
+    assertOnlyTheNeighboursStay(longer, 2);
+    assertEquals(List.of("3: open-quote", "4: wrong-field-count"), longer.refusals());
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"", "x", "xx"})
+  void ofALineLongerThanMemoryAllowsTheBeginningIsKept(String shift) {
+    String row = "V1,ME,2024-03-01,110,counter," + shift + "€".repeat(4 << 20);
     ReadExport read = between(row);
     assertOnlyTheNeighboursStay(read, 1);
     assertEquals(List.of("3: row-too-long"), read.refusals());
     String raw = read.refused().get(0).raw();
-    assertTrue(raw.startsWith(row.substring(0, 2_000_000)));
-    assertTrue(raw.endsWith("more bytes)"), raw.substring(raw.length() - 40));
+    assertTrue(raw.startsWith(row.substring(0, 1_390_000)));
+    int kept = raw.indexOf("... (");
+    long missing = row.substring(kept).getBytes(StandardCharsets.UTF_8).length;
+    assertEquals("... (" + missing + " more bytes)", raw.substring(kept));
   }
 
   /** In windows-1252 the letter ü is the byte FC, which UTF-8 never uses (RFC 3629, section 1). */
