@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import leadline.fleet.Component;
 import leadline.fleet.Item;
 import leadline.fleet.MachineId;
@@ -27,6 +28,9 @@ final class ItemLedger {
   private final Workbook workbook;
   private final Map<Part, Integer> lives = new HashMap<>();
 
+  /** Entered in the workbook at the end, when every part is dated that ever will be. */
+  private final List<Runnable> visits = new ArrayList<>();
+
   private RunningHours clock = RunningHours.ZERO;
   private Optional<Sighting> sighting = Optional.empty();
 
@@ -44,6 +48,7 @@ final class ItemLedger {
     stints.forEach(ledger::follow);
     MachineId lastMachine = stints.get(stints.size() - 1).position().machine();
     ledger.sighting.ifPresent(inSight -> ledger.shelve(lastMachine, inSight));
+    ledger.visits.forEach(Runnable::run);
   }
 
   private void follow(Stint stint) {
@@ -70,12 +75,13 @@ final class ItemLedger {
   }
 
   private void visit(PlacedVisit visit, Sighting inSight) {
-    List<PartState> states = new ArrayList<>();
+    List<Supplier<PartState>> states = new ArrayList<>();
     for (PartLedger part : inSight.parts()) {
       PartFinding finding = workbook.finding(visit, part.part());
       workbook.compareAges(finding, part.ageAt(clock));
       finding.hoursSinceNew().ifPresent(age -> part.dateFrom(age, clock));
-      states.add(finding.stateAt(part.ageAt(clock)));
+      Supplier<Optional<RunningHours>> age = part.ageAsLaterKnown(clock);
+      states.add(() -> finding.stateAt(age.get()));
       Evidence evidence = Evidence.of(visit, finding);
       part.witness(evidence, clock).ifPresent(end -> addLife(part, end, visit));
       if (finding.isRenewed()) {
@@ -83,7 +89,7 @@ final class ItemLedger {
       }
     }
     if (visit.isObserved()) {
-      workbook.add(visit, Optional.of(item), states);
+      visits.add(() -> workbook.add(visit, Optional.of(item), each(states)));
     }
     if (visit.isOverhaul()) {
       if (visit.isObserved()) {
@@ -91,6 +97,10 @@ final class ItemLedger {
       }
       sighting = Optional.of(inSight.overhauledAt(clock));
     }
+  }
+
+  private static List<PartState> each(List<Supplier<PartState>> states) {
+    return states.stream().map(Supplier::get).toList();
   }
 
   private void stay(MachineId machine, Sighting inSight) {

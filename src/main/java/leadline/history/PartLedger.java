@@ -2,6 +2,7 @@ package leadline.history;
 
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import leadline.fleet.FailureShows;
 import leadline.fleet.Part;
 import leadline.fleet.Renewal;
@@ -26,7 +27,7 @@ final class PartLedger {
   private final Part part;
   private Stage stage = Stage.FIRST_LIFE;
   private LifeOrigin origin;
-  private Optional<RunningHours> newAt;
+  private Birth birth;
   private RunningHours seenFrom;
   private Optional<RunningHours> verifiedAt = Optional.empty();
 
@@ -34,7 +35,7 @@ final class PartLedger {
       Part part, LifeOrigin origin, Optional<RunningHours> newAt, RunningHours seenFrom) {
     this.part = part;
     this.origin = origin;
-    this.newAt = newAt;
+    this.birth = new Birth(newAt);
     this.seenFrom = seenFrom;
   }
 
@@ -49,13 +50,19 @@ final class PartLedger {
   }
 
   Optional<RunningHours> ageAt(RunningHours now) {
-    return newAt.map(now::minus);
+    return birth.ageAt(now);
+  }
+
+  /** The age now, as it will be known once the whole life has been read. */
+  Supplier<Optional<RunningHours>> ageAsLaterKnown(RunningHours now) {
+    Birth ofThisLife = birth;
+    return () -> ofThisLife.ageAt(now);
   }
 
   /** Takes the ship's word for the age of a part of unknown origin. */
   void dateFrom(RunningHours hoursSinceNew, RunningHours now) {
-    if (newAt.isEmpty()) {
-      newAt = Optional.of(now.minus(hoursSinceNew));
+    if (ageAt(now).isEmpty()) {
+      birth.dateAt(now.minus(hoursSinceNew));
       origin = LifeOrigin.HOURS_SINCE_NEW;
     }
   }
@@ -87,7 +94,7 @@ final class PartLedger {
         };
     stage = Stage.FIRST_LIFE;
     origin = LifeOrigin.RENEWED;
-    newAt = Optional.of(now);
+    birth = new Birth(Optional.of(now));
     seenFrom = now;
     verifiedAt = Optional.empty();
     return ended;
@@ -99,7 +106,7 @@ final class PartLedger {
         switch (part.failureShows()) {
           case ALWAYS -> aged(now, Observation.WorkingAt::new);
           case MAY_STAY_UNSEEN ->
-              newAt.isEmpty()
+              ageAt(now).isEmpty()
                   ? new Observation.NoAge()
                   : new Observation.WorkingAt(ageLastVerified(verifiedAt));
         },
@@ -143,5 +150,22 @@ final class PartLedger {
     return part.failureShows() == FailureShows.ALWAYS && origin == LifeOrigin.HOURS_SINCE_NEW
         ? ageAt(seenFrom).orElse(RunningHours.ZERO).max(RunningHours.ZERO)
         : RunningHours.ZERO;
+  }
+
+  /** When the part now in the item was new; the ship may date it only at a later visit. */
+  private static final class Birth {
+    private Optional<RunningHours> newAt;
+
+    Birth(Optional<RunningHours> newAt) {
+      this.newAt = newAt;
+    }
+
+    void dateAt(RunningHours moment) {
+      newAt = Optional.of(moment);
+    }
+
+    Optional<RunningHours> ageAt(RunningHours now) {
+      return newAt.map(now::minus);
+    }
   }
 }
