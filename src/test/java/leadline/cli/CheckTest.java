@@ -50,10 +50,9 @@ class CheckTest {
         String.join(
             "\n",
             CATALOGUE + ": as it should be",
-            bad + ": $.lake: the number `1` is not allowed here; expected is the path of the"
-                + " folder of the lake that all steps use",
-            bad + ": $.steps[0]: `inbox` is missing; expected is the path of the folder of exports"
-                + " to take in, with its subfolders",
+            bad + ": $.lake: 1 is not allowed here; expected is a path that is not blank",
+            bad + ": $.steps[0].inbox: the setting `inbox` is missing; expected is the path of the"
+                + " folder of exports",
             sound + ": as it should be",
             "crew.csv, line 1: the name does not say what the file holds; begin it with one of"
                 + " machines, hours, overhauls, findings, stock, movements, as in"
