@@ -67,9 +67,9 @@ record IngestReport(StepOutcome.Ingested outcome) implements StepReport {
     shown.stream().flatMap(row -> row.sentences().stream()).forEach(warnings::add);
     if (outcome.rowsRefused() > shown.size()) {
       warnings.add(
-          "And %s more: `leadline check --inbox %s` lists all."
+          "And %s: `leadline check --inbox %s` lists all."
               .formatted(
-                  Counted.of(outcome.rowsRefused() - shown.size(), "refused row"),
+                  Counted.of(outcome.rowsRefused() - shown.size(), "more refused row"),
                   outcome.inbox()));
     }
     return warnings;

@@ -222,7 +222,7 @@ class BadExportsTest {
     assertEquals(11, ran.errorLines().size());
     assertTrue(ran.errorLines().get(9).startsWith("hours_bad.csv, line 11, column read_at: "));
     assertEquals(
-        "And 1,224 refused rows more: `leadline check --inbox " + inbox + "` lists all.",
+        "And 1,224 more refused rows: `leadline check --inbox " + inbox + "` lists all.",
         ran.errorLines().get(10));
   }
 
