@@ -23,8 +23,18 @@ public enum RecordKind implements Written {
     return layout;
   }
 
-  /** The kind whose word the file's name begins with, such as {@code overhauls_2023.csv}. */
+  /**
+   * The kind whose word the file's name begins with, in letters of either case and with no letter
+   * behind it: {@code overhauls_2023.csv}, but not {@code hoursheet.csv}.
+   */
   public static Optional<RecordKind> ofFileName(String fileName) {
-    return Arrays.stream(values()).filter(kind -> fileName.startsWith(kind.word())).findFirst();
+    return Arrays.stream(values())
+        .filter(kind -> fileName.regionMatches(true, 0, kind.word(), 0, kind.word().length()))
+        .filter(kind -> !hasLetterAt(fileName, kind.word().length()))
+        .findFirst();
+  }
+
+  private static boolean hasLetterAt(String text, int at) {
+    return at < text.length() && Character.isLetter(text.charAt(at));
   }
 }

@@ -7,4 +7,11 @@ import leadline.quantity.RunningHours;
  *
  * @param repaired how many of them rest on a repaired reading
  */
-public record Exposure(RunningHours hours, RunningHours repaired) {}
+public record Exposure(RunningHours hours, RunningHours repaired) {
+
+  static final Exposure NONE = new Exposure(RunningHours.ZERO, RunningHours.ZERO);
+
+  Exposure minus(Exposure other) {
+    return new Exposure(hours.minus(other.hours), repaired.minus(other.repaired));
+  }
+}

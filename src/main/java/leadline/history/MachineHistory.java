@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import leadline.fleet.MachineEntry;
 import leadline.quantity.Period;
-import leadline.quantity.RunningHours;
 
 /**
  * One machine's hours, overhauls, intervals and part lives.
@@ -35,8 +34,6 @@ public record MachineHistory(
 
   /** Hours run in the observed part of the window; zero where there is none. */
   public Exposure exposureWithin(Period window) {
-    return observedWithin(window)
-        .map(part -> hours.exposure(part))
-        .orElse(new Exposure(RunningHours.ZERO, RunningHours.ZERO));
+    return observedWithin(window).map(part -> hours.exposure(part)).orElse(Exposure.NONE);
   }
 }

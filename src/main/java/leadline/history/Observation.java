@@ -1,13 +1,38 @@
 package leadline.history;
 
 import java.io.Serializable;
+import java.util.Optional;
 import leadline.quantity.RunningHours;
 
 /** What a life says of the age at failure. Ages are hours since new. */
 public sealed interface Observation extends Serializable {
 
+  /** The kind of observation, in the words of the published tables. */
+  String word();
+
+  /** The greatest age at which the part is known to have worked; none without an age. */
+  Optional<RunningHours> workedAt();
+
+  /** The least age by which the part is known to have failed; none where it is not. */
+  Optional<RunningHours> failedBy();
+
   /** Failed at this age. */
-  record Exact(RunningHours age) implements Observation {}
+  record Exact(RunningHours age) implements Observation {
+    @Override
+    public String word() {
+      return "exact";
+    }
+
+    @Override
+    public Optional<RunningHours> workedAt() {
+      return Optional.of(age);
+    }
+
+    @Override
+    public Optional<RunningHours> failedBy() {
+      return Optional.of(age);
+    }
+  }
 
   /** Failed at an age in {@code (lower, upper]}. */
   record Within(RunningHours lower, RunningHours upper) implements Observation {
@@ -17,14 +42,74 @@ public sealed interface Observation extends Serializable {
             "an interval ends after its start: " + lower + ", " + upper);
       }
     }
+
+    @Override
+    public String word() {
+      return "interval";
+    }
+
+    @Override
+    public Optional<RunningHours> workedAt() {
+      return Optional.of(lower);
+    }
+
+    @Override
+    public Optional<RunningHours> failedBy() {
+      return Optional.of(upper);
+    }
   }
 
   /** Working at this age; nothing known after it. */
-  record WorkingAt(RunningHours age) implements Observation {}
+  record WorkingAt(RunningHours age) implements Observation {
+    @Override
+    public String word() {
+      return "right-censored";
+    }
+
+    @Override
+    public Optional<RunningHours> workedAt() {
+      return Optional.of(age);
+    }
+
+    @Override
+    public Optional<RunningHours> failedBy() {
+      return Optional.empty();
+    }
+  }
 
   /** Working at this age, and taken out for its condition: a second endpoint. */
-  record RejectedAt(RunningHours age) implements Observation {}
+  record RejectedAt(RunningHours age) implements Observation {
+    @Override
+    public String word() {
+      return "rejected";
+    }
+
+    @Override
+    public Optional<RunningHours> workedAt() {
+      return Optional.of(age);
+    }
+
+    @Override
+    public Optional<RunningHours> failedBy() {
+      return Optional.empty();
+    }
+  }
 
   /** The origin is unknown: the life has no age. */
-  record NoAge() implements Observation {}
+  record NoAge() implements Observation {
+    @Override
+    public String word() {
+      return "no-age";
+    }
+
+    @Override
+    public Optional<RunningHours> workedAt() {
+      return Optional.empty();
+    }
+
+    @Override
+    public Optional<RunningHours> failedBy() {
+      return Optional.empty();
+    }
+  }
 }

@@ -3,6 +3,8 @@ package leadline.quantity;
 import java.io.Serializable;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.time.Duration;
+import java.time.Instant;
 
 /**
  * Hours that a machine turned, or a difference of such, held as a whole number of tenths so that
@@ -13,6 +15,8 @@ import java.math.RoundingMode;
 public record RunningHours(long tenths) implements Comparable<RunningHours>, Serializable {
 
   public static final RunningHours ZERO = new RunningHours(0);
+
+  private static final long SECONDS_IN_A_TENTH = 360;
 
   public static RunningHours ofTenths(long tenths) {
     return tenths == 0 ? ZERO : new RunningHours(tenths);
@@ -27,12 +31,23 @@ public record RunningHours(long tenths) implements Comparable<RunningHours>, Ser
     return ofTenths(hours.movePointRight(1).setScale(0, RoundingMode.HALF_UP).longValueExact());
   }
 
+  /** The time elapsed, as if the machine turned all of it; rounded up to a tenth. */
+  public static RunningHours elapsedBetween(Instant start, Instant end) {
+    long seconds = Duration.between(start, end).toSeconds();
+    return ofTenths(-Math.floorDiv(-seconds, SECONDS_IN_A_TENTH));
+  }
+
   public RunningHours plus(RunningHours other) {
     return ofTenths(Math.addExact(tenths, other.tenths));
   }
 
   public RunningHours minus(RunningHours other) {
     return ofTenths(Math.subtractExact(tenths, other.tenths));
+  }
+
+  /** How far apart the two are; never negative. */
+  public RunningHours differenceTo(RunningHours other) {
+    return max(other).minus(min(other));
   }
 
   public RunningHours times(long count) {

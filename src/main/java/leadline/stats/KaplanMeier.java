@@ -11,8 +11,8 @@ import java.util.function.IntPredicate;
  * The product-limit estimate of survival, S(t), the share of durations longer than t, whatever ends
  * them. A duration last seen at a time counts as at risk at that time; one with delayed entry is at
  * risk only after its entry. With delayed entry the curve holds for those that last to the first
- * entry, and it stays level while nobody is at risk. Source: Kaplan and Meier 1958, J. Am. Stat.
- * Assoc. 53:457.
+ * entry; it stays level while nobody is at risk, and at 0 once all at risk have ended, though
+ * others enter later. Source: Kaplan and Meier 1958, J. Am. Stat. Assoc. 53:457.
  */
 public final class KaplanMeier {
 

@@ -1,0 +1,61 @@
+package leadline.cli;
+
+import leadline.job.ProgramVersion;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.IVersionProvider;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
+
+/** The program as a whole. */
+@Command(
+    name = "leadline",
+    description = {
+      "From the overhaul and running-hour records of a fleet to rates, intervals and part lives,"
+          + " each with its uncertainty."
+    },
+    mixinStandardHelpOptions = true,
+    versionProvider = LeadlineCommand.Version.class,
+    sortOptions = false,
+    synopsisSubcommandLabel = "COMMAND",
+    subcommands = {
+      RunCommand.class,
+      IngestCommand.class,
+      ComputeCommand.class,
+      PublishCommand.class,
+      CheckCommand.class
+    },
+    footerHeading = "%nExamples:%n",
+    footer = {
+      "  leadline run jobs/demo.json         everything, on the sample data",
+      "  leadline check --inbox exports      what an ingest would refuse, and why",
+      "  leadline COMMAND --help             one command, with examples",
+      "",
+      "Exit codes: 0 done; 1 a fault of the program; 2 command line, settings or an input",
+      "file to mend; 75 the lake is in use, try again."
+    })
+final class LeadlineCommand implements Runnable {
+
+  final Console console;
+  final Surroundings surroundings;
+
+  @Spec private CommandSpec spec = CommandSpec.create();
+
+  LeadlineCommand(Console console, Surroundings surroundings) {
+    this.console = console;
+    this.surroundings = surroundings;
+  }
+
+  @Override
+  public void run() {
+    throw new picocli.CommandLine.ParameterException(
+        spec.commandLine(), "Name a command: run, ingest, compute, publish or check.");
+  }
+
+  /** The version as the build wrote it. */
+  static final class Version implements IVersionProvider {
+    @Override
+    public String[] getVersion() {
+      return new String[] {"leadline " + ProgramVersion.current()};
+    }
+  }
+}

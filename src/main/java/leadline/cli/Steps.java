@@ -1,0 +1,63 @@
+package leadline.cli;
+
+import java.util.List;
+import leadline.job.JobRunner;
+import leadline.job.StepOutcome;
+import leadline.job.StepReport;
+import leadline.publish.Boundary;
+import leadline.settings.Job;
+
+/** Runs a job and reports it. */
+final class Steps {
+
+  private final Console console;
+  private final JobRunner runner;
+  private final Job job;
+
+  Steps(LeadlineCommand leadline, Job job) {
+    this.console = leadline.console;
+    this.runner =
+        new JobRunner(
+            leadline.surroundings.clock(),
+            leadline.surroundings.shared().cautions(),
+            console::tell,
+            Boundary.UNWATCHED);
+    this.job = job;
+  }
+
+  ExitCode inWords() {
+    return exitCode(runner.run(job, this::print));
+  }
+
+  ExitCode inJson() {
+    List<StepOutcome> outcomes = runner.run(job, outcome -> warn(new StepReport(outcome)));
+    console.out().println(StepReport.json(outcomes));
+    return exitCode(outcomes);
+  }
+
+  ExitCode inWordsThenJson() {
+    List<StepOutcome> outcomes = runner.run(job, this::print);
+    console.out().println(StepReport.json(outcomes));
+    return exitCode(outcomes);
+  }
+
+  private void print(StepOutcome outcome) {
+    StepReport report = new StepReport(outcome);
+    warn(report);
+    report.words().forEach(console.out()::println);
+  }
+
+  private void warn(StepReport report) {
+    report.warnings().forEach(console::warn);
+  }
+
+  private static ExitCode exitCode(List<StepOutcome> outcomes) {
+    boolean unusable =
+        outcomes.stream()
+            .anyMatch(
+                outcome ->
+                    outcome instanceof StepOutcome.Ingested ingested
+                        && !ingested.unusable().isEmpty());
+    return unusable ? ExitCode.UNUSABLE_INPUT : ExitCode.DONE;
+  }
+}

@@ -1,0 +1,17 @@
+package leadline.history;
+
+import java.io.Serializable;
+import leadline.fleet.StoredRow;
+import leadline.origin.Arrival;
+
+/**
+ * A stored row, and the batch that brought it.
+ *
+ * @param batch the batch's place in the list of committed batches
+ */
+public record ArrivedRow(long batch, StoredRow row) implements Serializable {
+
+  public Arrival arrival() {
+    return new Arrival(batch, row.origin());
+  }
+}

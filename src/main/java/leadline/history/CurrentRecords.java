@@ -1,0 +1,101 @@
+package leadline.history;
+
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import leadline.fleet.Cells;
+import leadline.fleet.Finding;
+import leadline.fleet.MachineEntry;
+import leadline.fleet.Overhaul;
+import leadline.fleet.OverhaulId;
+import leadline.fleet.Reading;
+import leadline.fleet.RecordKind;
+import leadline.fleet.StoredRow;
+
+/**
+ * One vessel's rows, with duplicates, corrections and withdrawals decided.
+ *
+ * @param rows the current rows, by arrival
+ * @param withdrawn the overhauls that the ship cancelled
+ */
+public record CurrentRecords(
+    String vessel, List<StoredRow> rows, Set<OverhaulId> withdrawn, Census census) {
+
+  public CurrentRecords {
+    rows = List.copyOf(rows);
+    withdrawn = Set.copyOf(withdrawn);
+  }
+
+  /**
+   * Decides what stands.
+   *
+   * @param rows every stored row of the vessel, in any order, and none of another
+   */
+  public static CurrentRecords of(String vessel, Collection<ArrivedRow> rows) {
+    if (!rows.stream().allMatch(row -> row.row().cells().key().get(0).equals(vessel))) {
+      throw new IllegalArgumentException("rows of vessels other than " + vessel);
+    }
+    Collection<List<ArrivedRow>> records =
+        rows.stream().collect(Collectors.groupingBy(RecordKey::of)).values();
+    List<RecordVersions> decided = records.stream().map(RecordVersions::of).toList();
+    return new CurrentRecords(
+        vessel,
+        decided.stream()
+            .filter(record -> !record.isWithdrawn())
+            .map(RecordVersions::standing)
+            .sorted(Comparator.comparing(ArrivedRow::arrival))
+            .map(ArrivedRow::row)
+            .toList(),
+        withdrawnOverhauls(decided),
+        new Census(
+            decided.stream()
+                .collect(
+                    Collectors.toMap(
+                        CurrentRecords::kind, RecordVersions::count, Census.Count::plus))));
+  }
+
+  public List<StoredRow> rows(RecordKind kind) {
+    return rows.stream().filter(row -> row.cells().kind() == kind).toList();
+  }
+
+  /** The records of which history is made. A cancelled overhaul takes its findings along. */
+  public VesselRecords forHistory() {
+    return new VesselRecords(
+        vessel,
+        each(RecordKind.MACHINES, MachineEntry::of),
+        each(RecordKind.HOURS, Reading::of),
+        each(RecordKind.OVERHAULS, Overhaul::of),
+        each(RecordKind.FINDINGS, Finding::of).stream()
+            .filter(finding -> !withdrawn.contains(finding.overhaul()))
+            .toList());
+  }
+
+  private <T> List<T> each(RecordKind kind, Function<StoredRow, T> reader) {
+    return rows(kind).stream().map(reader).toList();
+  }
+
+  private static Set<OverhaulId> withdrawnOverhauls(List<RecordVersions> decided) {
+    Set<OverhaulId> withdrawn = new HashSet<>();
+    for (RecordVersions record : decided) {
+      if (record.isWithdrawn() && kind(record) == RecordKind.OVERHAULS) {
+        withdrawn.add(Overhaul.of(record.standing().row()).id());
+      }
+    }
+    return withdrawn;
+  }
+
+  private static RecordKind kind(RecordVersions record) {
+    return record.standing().row().cells().kind();
+  }
+
+  private record RecordKey(RecordKind kind, List<Object> values) {
+    static RecordKey of(ArrivedRow row) {
+      Cells cells = row.row().cells();
+      return new RecordKey(cells.kind(), cells.key());
+    }
+  }
+}

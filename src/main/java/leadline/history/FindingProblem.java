@@ -1,0 +1,96 @@
+package leadline.history;
+
+import java.util.Set;
+import java.util.stream.Collectors;
+import leadline.fleet.FoundWord;
+import leadline.fleet.OverhaulId;
+import leadline.fleet.Written;
+import leadline.origin.Origin;
+import leadline.problem.Problem;
+import leadline.quantity.RunningHours;
+
+/** A contradiction in, or a question about, the findings of a part at an overhaul. */
+public sealed interface FindingProblem extends Problem {
+
+  OverhaulId overhaul();
+
+  String part();
+
+  @Override
+  default String vessel() {
+    return overhaul().vessel();
+  }
+
+  @Override
+  default String record() {
+    return overhaul().overhaul() + " " + part();
+  }
+
+  /** A finding of an overhaul that is not on record. It counts nowhere. */
+  record FindingWithoutOverhaul(OverhaulId overhaul, String part, Origin origin)
+      implements FindingProblem {
+    @Override
+    public String sentence() {
+      return "The finding of the %s belongs to overhaul %s, which was not received. Send that row."
+          .formatted(part, overhaul.overhaul());
+    }
+  }
+
+  /** A finding of a part that the overhauled component does not have. It counts nowhere. */
+  record PartNotOfComponent(OverhaulId overhaul, String part, String component, Origin origin)
+      implements FindingProblem {
+    @Override
+    public String sentence() {
+      return "A %s has no %s. Send the right part, or the right component of the overhaul."
+          .formatted(component, part);
+    }
+  }
+
+  /** A condition is stated of a part that is not said to have been opened. */
+  record FoundWithoutOpened(OverhaulId overhaul, String part, Set<FoundWord> found, Origin origin)
+      implements FindingProblem {
+    @Override
+    public String sentence() {
+      return ("The %s is said to be %s, but not to have been opened, so that it counts as not"
+              + " inspected. Say whether it was opened.")
+          .formatted(part, words(found));
+    }
+  }
+
+  /** A part found missing. */
+  record PartMissing(OverhaulId overhaul, String part, Origin origin) implements FindingProblem {
+    @Override
+    public String sentence() {
+      return ("The %s was found missing, which counts neither as failed nor as working. Say whether"
+              + " it was left out when last assembled, or broke and was lost.")
+          .formatted(part);
+    }
+  }
+
+  /** A part that failed and is neither renewed nor cured. */
+  record FailedAndKept(OverhaulId overhaul, String part, Set<FoundWord> found, Origin origin)
+      implements FindingProblem {
+    @Override
+    public String sentence() {
+      return ("The %s was found %s and nothing on record mended it. Say what was done: renewed, or"
+              + " how it was cured.")
+          .formatted(part, words(found));
+    }
+  }
+
+  /** The stated age of a part against the age rebuilt from its records, which is used. */
+  record AgesDisagree(
+      OverhaulId overhaul, String part, RunningHours written, RunningHours rebuilt, Origin origin)
+      implements FindingProblem {
+    @Override
+    public String sentence() {
+      return ("The %s is said to be %s h old, while its records give %s h, which are used. Say"
+              + " whether a renewal is missing from the records, or send the right age.")
+          .formatted(part, written, rebuilt);
+    }
+  }
+
+  private static String words(Set<FoundWord> found) {
+    return found.stream().sorted().map(Written::word).collect(Collectors.joining(" and "));
+  }
+}

@@ -1,0 +1,55 @@
+package leadline.history;
+
+import java.math.BigInteger;
+import java.time.Duration;
+import java.time.Instant;
+import leadline.history.HourSeries.Bounded;
+import leadline.quantity.RunningHours;
+
+/** The stretch from one trusted reading to the next, or to itself. */
+record HourSpan(HourMark from, HourMark to) {
+
+  /** The hours at a moment of the span, with the least and the most that they can have been. */
+  Bounded at(Instant moment) {
+    RunningHours hours = interpolated(moment);
+    return new Bounded(hours, least(moment).min(hours), most(moment).max(hours));
+  }
+
+  RunningHours repairedAt(Instant moment) {
+    return switch (to.step()) {
+      case COUNTED, UNRECORDED -> from.repaired();
+      case ROLLED_OVER -> from.repaired().plus(interpolated(moment).minus(from.hours()));
+    };
+  }
+
+  private RunningHours least(Instant moment) {
+    return switch (to.step()) {
+      case COUNTED, ROLLED_OVER ->
+          from.hours().max(to.hours().minus(RunningHours.elapsedBetween(moment, to.at())));
+      case UNRECORDED -> from.hours();
+    };
+  }
+
+  private RunningHours most(Instant moment) {
+    RunningHours withoutAPause = from.hours().plus(RunningHours.elapsedBetween(from.at(), moment));
+    return switch (to.step()) {
+      case COUNTED, ROLLED_OVER -> to.hours().min(withoutAPause);
+      case UNRECORDED -> moment.equals(to.at()) ? to.hours() : withoutAPause;
+    };
+  }
+
+  /** Rounded half up to a tenth. */
+  private RunningHours interpolated(Instant moment) {
+    long whole = Duration.between(from.at(), to.at()).toSeconds();
+    if (whole == 0) {
+      return from.hours();
+    }
+    long part = Duration.between(from.at(), moment).toSeconds();
+    BigInteger twice =
+        BigInteger.valueOf(to.hours().minus(from.hours()).tenths())
+            .multiply(BigInteger.valueOf(2 * part))
+            .add(BigInteger.valueOf(whole));
+    return from.hours()
+        .plus(RunningHours.ofTenths(twice.divide(BigInteger.valueOf(2 * whole)).longValueExact()));
+  }
+}

@@ -1,0 +1,177 @@
+package leadline.history;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import leadline.fleet.Component;
+import leadline.fleet.Item;
+import leadline.fleet.MachineId;
+import leadline.fleet.Part;
+import leadline.fleet.Reason;
+import leadline.history.OverhaulInterval.Subject;
+import leadline.history.PartLedger.EndOfLife;
+import leadline.history.Stint.Beginning;
+import leadline.history.Stint.Ending;
+import leadline.quantity.RunningHours;
+
+/**
+ * One item through its stints: its clock runs while it is fitted, its overhauls end its intervals,
+ * and each of its parts has a ledger while the item is in sight.
+ */
+final class ItemLedger {
+
+  private final Item item;
+  private final Component component;
+  private final Workbook workbook;
+  private final Map<Part, Integer> lives = new HashMap<>();
+
+  private RunningHours clock = RunningHours.ZERO;
+  private Optional<Sighting> sighting = Optional.empty();
+
+  private ItemLedger(Item item, Component component, Workbook workbook) {
+    this.item = item;
+    this.component = component;
+    this.workbook = workbook;
+  }
+
+  /**
+   * @param stints of the item, in time; at least one
+   */
+  static void follow(Item item, Component component, List<Stint> stints, Workbook workbook) {
+    ItemLedger ledger = new ItemLedger(item, component, workbook);
+    stints.forEach(ledger::follow);
+    MachineId lastMachine = stints.get(stints.size() - 1).position().machine();
+    ledger.sighting.ifPresent(inSight -> ledger.shelve(lastMachine, inSight));
+  }
+
+  private void follow(Stint stint) {
+    MachineId machine = stint.position().machine();
+    if (stint.run().isPresent() || stint.ending() instanceof Ending.OutOfSight) {
+      inSight(stint.beginning());
+    }
+    if (stint.run().isEmpty()) {
+      loseSight(machine);
+    }
+    clock = clock.plus(stint.run().orElse(RunningHours.ZERO));
+    if (stint.ending() instanceof Ending.Removed removed) {
+      visit(removed.visit(), inSight(new Beginning.Unseen()));
+    } else if (stint.ending() instanceof Ending.StillFitted) {
+      stay(machine, inSight(new Beginning.Unseen()));
+    }
+  }
+
+  /** The item as it is in sight; from now on, if it was not. */
+  private Sighting inSight(Beginning beginning) {
+    Sighting inSight = sighting.orElseGet(() -> Sighting.begin(component, clock, beginning.age()));
+    sighting = Optional.of(inSight);
+    return inSight;
+  }
+
+  private void visit(PlacedVisit visit, Sighting inSight) {
+    List<PartState> states = new ArrayList<>();
+    for (PartLedger part : inSight.parts()) {
+      PartFinding finding = workbook.finding(visit, part.part());
+      workbook.compareAges(finding, part.ageAt(clock));
+      finding.hoursSinceNew().ifPresent(age -> part.dateFrom(age, clock));
+      states.add(finding.stateAt(part.ageAt(clock)));
+      Evidence evidence = Evidence.of(visit, finding);
+      part.witness(evidence, clock).ifPresent(end -> addLife(part, end, visit));
+      if (finding.isRenewed()) {
+        part.renew(evidence, clock).ifPresent(end -> addLife(part, end, visit));
+      }
+    }
+    if (visit.isObserved()) {
+      workbook.add(visit, Optional.of(item), states);
+    }
+    if (visit.isOverhaul()) {
+      if (visit.isObserved()) {
+        addInterval(inSight, Optional.of(visit.overhaul().reason()), visit.overhaul().machine());
+      }
+      sighting = Optional.of(inSight.overhauledAt(clock));
+    }
+  }
+
+  private void stay(MachineId machine, Sighting inSight) {
+    stop(inSight, LifeEnd.STILL_FITTED, machine);
+    addInterval(inSight, Optional.empty(), machine);
+    sighting = Optional.empty();
+  }
+
+  /** Straight after its overhaul, an item on the shelf has no interval running. */
+  private void shelve(MachineId machine, Sighting inSight) {
+    stop(inSight, LifeEnd.ON_SHELF, machine);
+    if (inSight.hasRunSinceOverhaul(clock)) {
+      addInterval(inSight, Optional.empty(), machine);
+    }
+  }
+
+  private void loseSight(MachineId machine) {
+    sighting.ifPresent(inSight -> stop(inSight, LifeEnd.LOST_SIGHT, machine));
+    sighting = Optional.empty();
+  }
+
+  private void stop(Sighting inSight, LifeEnd endedBy, MachineId machine) {
+    for (PartLedger part : inSight.parts()) {
+      part.stop(endedBy, clock).ifPresent(end -> addLife(part, end, machine));
+    }
+  }
+
+  /** A life that ended by the start of observation counts nowhere. */
+  private void addLife(PartLedger part, EndOfLife end, PlacedVisit visit) {
+    if (visit.isObserved()) {
+      addLife(part, end, visit.overhaul().machine());
+    }
+  }
+
+  private void addLife(PartLedger part, EndOfLife end, MachineId machine) {
+    int number = lives.merge(part.part(), 1, Integer::sum);
+    workbook.add(
+        machine,
+        new PartLife(
+            component,
+            item,
+            part.part(),
+            number,
+            end.origin(),
+            end.entry(),
+            end.observation(),
+            end.endedBy()));
+  }
+
+  private void addInterval(Sighting inSight, Optional<Reason> endedBy, MachineId machine) {
+    workbook.add(
+        machine,
+        new OverhaulInterval(component, Subject.ITEM, inSight.sinceOverhaul(clock), endedBy));
+  }
+
+  /**
+   * An item in sight.
+   *
+   * @param since the clock when it came into sight
+   * @param overhauledAt the clock at its last overhaul or when it was new; none where not known
+   */
+  private record Sighting(
+      List<PartLedger> parts, RunningHours since, Optional<RunningHours> overhauledAt) {
+
+    static Sighting begin(Component component, RunningHours now, Optional<RunningHours> age) {
+      return new Sighting(
+          component.parts().stream().map(part -> PartLedger.firstSeen(part, now, age)).toList(),
+          now,
+          age.map(now::minus));
+    }
+
+    Sighting overhauledAt(RunningHours now) {
+      return new Sighting(parts, since, Optional.of(now));
+    }
+
+    Optional<RunningHours> sinceOverhaul(RunningHours now) {
+      return overhauledAt.map(now::minus);
+    }
+
+    boolean hasRunSinceOverhaul(RunningHours now) {
+      return now.isAbove(overhauledAt.orElse(since));
+    }
+  }
+}

@@ -1,0 +1,142 @@
+package leadline.history;
+
+import java.time.LocalDate;
+import java.util.Optional;
+import leadline.fleet.Item;
+import leadline.fleet.MachineEntry;
+import leadline.fleet.MachineId;
+import leadline.fleet.Overhaul;
+import leadline.fleet.OverhaulId;
+import leadline.fleet.Position;
+import leadline.history.HourSeries.Bounded;
+import leadline.origin.Origin;
+import leadline.problem.Problem;
+import leadline.quantity.Days;
+import leadline.quantity.Period;
+import leadline.quantity.RunningHours;
+
+/** A contradiction between an overhaul and the other records of the vessel. */
+public sealed interface OverhaulProblem extends Problem {
+
+  OverhaulId overhaul();
+
+  @Override
+  default String vessel() {
+    return overhaul().vessel();
+  }
+
+  @Override
+  default String record() {
+    return overhaul().overhaul();
+  }
+
+  /**
+   * An overhaul outside the stretch in which its machine was observed. It counts nowhere.
+   *
+   * @param known the stretch in which the machine was observed, in words
+   */
+  record OverhaulOutsideHours(OverhaulId overhaul, LocalDate removedOn, String known, Origin origin)
+      implements OverhaulProblem {
+
+    static OverhaulOutsideHours of(Overhaul overhaul, Optional<Period> observed) {
+      return new OverhaulOutsideHours(
+          overhaul.id(),
+          overhaul.removedOn(),
+          observed
+              .map(
+                  stretch ->
+                      "only from %s to %s"
+                          .formatted(
+                              Days.asWritten(stretch.start()), Days.asWritten(stretch.end())))
+              .orElse("for no stretch of time"),
+          overhaul.origin());
+    }
+
+    @Override
+    public String sentence() {
+      return ("The overhaul of %s is not counted: the machine's hours and overhauls are known %s."
+              + " Send the machine's hours around that day, or the right date.")
+          .formatted(removedOn, known);
+    }
+  }
+
+  /** The machine hours of an overhaul against the machine's series, which is used instead. */
+  record HoursDisagree(OverhaulId overhaul, RunningHours written, Bounded series, Origin origin)
+      implements OverhaulProblem {
+    @Override
+    public String sentence() {
+      return ("The overhaul's %s machine hours are %s h %s the %s h that the machine's log gives"
+              + " for that day (between %s and %s), which are used. Send the hours or the date as"
+              + " the sheet has them.")
+          .formatted(
+              written,
+              written.differenceTo(series.hours()),
+              written.isAbove(series.hours()) ? "above" : "below",
+              series.hours(),
+              series.lower(),
+              series.upper());
+    }
+  }
+
+  /** Another item came out than the one on record there. */
+  record RemovedNotFitted(
+      OverhaulId overhaul, Position position, Item believed, Item removed, Origin origin)
+      implements OverhaulProblem {
+    @Override
+    public String sentence() {
+      return ("%s was removed from %s, where %s is on record as fitted. Neither's hours there are"
+              + " counted. Send the missing exchange, or the right serial.")
+          .formatted(removed.label(), position, believed.label());
+    }
+  }
+
+  /** An item on record at two positions at once. */
+  record FittedTwice(
+      OverhaulId overhaul, Item item, Position position, Position elsewhere, Origin origin)
+      implements OverhaulProblem {
+    @Override
+    public String sentence() {
+      return ("%s is on record at %s and at %s at the same time. Its hours at neither are counted."
+              + " Send the right serial or dates.")
+          .formatted(item.label(), position, elsewhere);
+    }
+  }
+
+  /** An overhaul of an unknown position: it counts, but no item's hours or parts follow from it. */
+  record PositionUnknown(
+      OverhaulId overhaul, String component, String named, String possible, Origin origin)
+      implements OverhaulProblem {
+
+    static PositionUnknown of(Overhaul overhaul, MachineEntry machine) {
+      return new PositionUnknown(
+          overhaul.id(),
+          overhaul.component(),
+          "unit %s and place %s".formatted(orEmpty(overhaul.unit()), orEmpty(overhaul.place())),
+          "%d cylinders with %d places each"
+              .formatted(machine.cylinders(), machine.placesPerCylinder()),
+          overhaul.origin());
+    }
+
+    private static String orEmpty(Optional<Integer> number) {
+      return number.map(String::valueOf).orElse("(empty)");
+    }
+
+    @Override
+    public String sentence() {
+      return "The overhaul of a %s names %s of a machine with %s. Send the unit and place."
+          .formatted(component, named, possible);
+    }
+  }
+
+  /** An overhaul of a component that its machine does not carry. It counts nowhere. */
+  record ComponentNotOnMachine(
+      OverhaulId overhaul, String component, MachineId machine, String kind, Origin origin)
+      implements OverhaulProblem {
+    @Override
+    public String sentence() {
+      return ("The overhaul is of a %s on %s, but the catalogue has none on a %s. Send the right"
+              + " machine or component.")
+          .formatted(component, machine.machine(), kind);
+    }
+  }
+}

@@ -1,0 +1,68 @@
+package leadline.history;
+
+import java.time.Instant;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import leadline.fleet.Cells;
+import leadline.fleet.FindingLayout;
+import leadline.fleet.OverhaulLayout;
+import leadline.fleet.Status;
+
+/**
+ * The versions of one record, decided. Rows that say the same are one version, whose place is its
+ * first arrival: an old version sent again never stands again.
+ *
+ * @param standing the row of the version that stands
+ */
+record RecordVersions(ArrivedRow standing, Census.Count count) {
+
+  private static final Comparator<ArrivedRow> FIRST_TO_STANDING =
+      Comparator.comparing(
+              RecordVersions::revisedAt, Comparator.comparing(at -> at.orElse(Instant.MIN)))
+          .thenComparing(ArrivedRow::arrival);
+
+  /**
+   * @param rows all rows of one key; at least one
+   */
+  static RecordVersions of(List<ArrivedRow> rows) {
+    Map<Cells, ArrivedRow> versions = new LinkedHashMap<>();
+    rows.stream()
+        .sorted(Comparator.comparing(ArrivedRow::arrival))
+        .forEach(row -> versions.putIfAbsent(row.row().cells(), row));
+    ArrivedRow standing = versions.values().stream().max(FIRST_TO_STANDING).orElseThrow();
+    long duplicates = (long) rows.size() - versions.size();
+    long superseded = versions.size() - 1L;
+    return new RecordVersions(
+        standing,
+        isCancelled(standing)
+            ? new Census.Count(0, duplicates, superseded, 1)
+            : new Census.Count(1, duplicates, superseded, 0));
+  }
+
+  boolean isWithdrawn() {
+    return count.withdrawn() > 0;
+  }
+
+  private static Optional<Instant> revisedAt(ArrivedRow row) {
+    Cells cells = row.row().cells();
+    return switch (cells.kind()) {
+      case OVERHAULS -> cells.find(OverhaulLayout.REVISED_AT);
+      case FINDINGS -> cells.find(FindingLayout.REVISED_AT);
+      case MACHINES, HOURS, STOCK, MOVEMENTS -> Optional.empty();
+    };
+  }
+
+  private static boolean isCancelled(ArrivedRow row) {
+    Cells cells = row.row().cells();
+    Optional<Status> status =
+        switch (cells.kind()) {
+          case OVERHAULS -> cells.find(OverhaulLayout.STATUS);
+          case FINDINGS -> cells.find(FindingLayout.STATUS);
+          case MACHINES, HOURS, STOCK, MOVEMENTS -> Optional.empty();
+        };
+    return status.filter(Status.CANCELLED::equals).isPresent();
+  }
+}

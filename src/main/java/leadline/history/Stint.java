@@ -1,0 +1,87 @@
+package leadline.history;
+
+import java.time.Instant;
+import java.util.Comparator;
+import java.util.Optional;
+import leadline.fleet.Item;
+import leadline.fleet.Position;
+import leadline.quantity.RunningHours;
+
+/**
+ * An item at a position, from fitted to removed.
+ *
+ * @param to the removal, or the end of what is known of it there
+ * @param run hours that the item ran in it; none where that is not known
+ */
+record Stint(
+    Item item,
+    Position position,
+    Beginning beginning,
+    Instant from,
+    Instant to,
+    Optional<RunningHours> run,
+    Ending ending) {
+
+  static final Comparator<Stint> IN_TIME =
+      Comparator.comparing(Stint::to)
+          .thenComparing(Stint::from)
+          .thenComparing(stint -> stint.ending().rank())
+          .thenComparing(stint -> stint.ending().name())
+          .thenComparing(stint -> stint.position().toString());
+
+  /** How the item came to its position. */
+  sealed interface Beginning {
+
+    /** It was there when observation began; its age then is known where it was fitted new. */
+    record Original(Optional<RunningHours> ageKnown) implements Beginning {}
+
+    record Fitted(PlacedVisit visit) implements Beginning {}
+
+    /** It came out without being on record as fitted. */
+    record Unseen() implements Beginning {}
+
+    /** The item's age at the beginning, where it is known since new. */
+    default Optional<RunningHours> age() {
+      return this instanceof Original original ? original.ageKnown() : Optional.empty();
+    }
+  }
+
+  /** How the item left its position. */
+  sealed interface Ending {
+
+    record Removed(PlacedVisit visit) implements Ending {
+      @Override
+      public int rank() {
+        return 0;
+      }
+
+      @Override
+      public String name() {
+        return visit.overhaul().id().overhaul();
+      }
+    }
+
+    /** Another item came out in its place. */
+    record OutOfSight() implements Ending {}
+
+    record StillFitted() implements Ending {}
+
+    /** Removals of one moment come before what they leave behind. */
+    default int rank() {
+      return 1;
+    }
+
+    default String name() {
+      return "";
+    }
+  }
+
+  Stint withHoursUnknown() {
+    return new Stint(item, position, beginning, from, to, Optional.empty(), ending);
+  }
+
+  /** Whether one item would have been at two positions at once. */
+  boolean overlaps(Stint later) {
+    return later.from.isBefore(to);
+  }
+}

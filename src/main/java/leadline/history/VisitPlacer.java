@@ -1,0 +1,125 @@
+package leadline.history;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import leadline.fleet.Catalogue;
+import leadline.fleet.Component;
+import leadline.fleet.MachineEntry;
+import leadline.fleet.Overhaul;
+import leadline.fleet.Position;
+import leadline.fleet.PositionsPer;
+import leadline.history.HourSeries.Bounded;
+import leadline.history.OverhaulProblem.ComponentNotOnMachine;
+import leadline.history.OverhaulProblem.HoursDisagree;
+import leadline.history.OverhaulProblem.OverhaulOutsideHours;
+import leadline.history.OverhaulProblem.PositionUnknown;
+import leadline.history.PlacedVisit.Standing;
+import leadline.problem.Checked;
+import leadline.quantity.RunningHours;
+
+/** Joins one machine's overhauls to its positions and hours. */
+final class VisitPlacer {
+
+  private final MachineLog machine;
+  private final Catalogue catalogue;
+  private final RunningHours tolerance;
+
+  private final List<OverhaulProblem> problems = new ArrayList<>();
+  private final List<PlacedVisit> visits = new ArrayList<>();
+  private final Set<Position> overhauledByTheStart = new HashSet<>();
+
+  private VisitPlacer(MachineLog machine, Catalogue catalogue, RunningHours tolerance) {
+    this.machine = machine;
+    this.catalogue = catalogue;
+    this.tolerance = tolerance;
+  }
+
+  static Checked<PlacedVisits, OverhaulProblem> place(
+      List<Overhaul> overhauls, MachineLog machine, Catalogue catalogue, RunningHours tolerance) {
+    VisitPlacer placer = new VisitPlacer(machine, catalogue, tolerance);
+    overhauls.forEach(placer::place);
+    return new Checked<>(
+        new PlacedVisits(
+            placer.visits.stream().sorted(PlacedVisit.IN_TIME).toList(),
+            placer.overhauledByTheStart),
+        placer.problems);
+  }
+
+  private void place(Overhaul overhaul) {
+    Optional<Component> component =
+        catalogue.component(overhaul.component()).filter(machine.entry()::carries);
+    if (component.isEmpty()) {
+      problems.add(
+          new ComponentNotOnMachine(
+              overhaul.id(),
+              overhaul.component(),
+              machine.entry().id(),
+              machine.entry().kind(),
+              overhaul.origin()));
+      return;
+    }
+    Optional<Position> position = position(overhaul, component.get());
+    if (isObserved(overhaul)) {
+      if (position.isEmpty()) {
+        problems.add(PositionUnknown.of(overhaul, machine.entry()));
+      }
+      add(overhaul, component.get(), position, Standing.OBSERVED);
+      return;
+    }
+    problems.add(OverhaulOutsideHours.of(overhaul, machine.observed()));
+    if (machine.observed().isPresent() && !overhaul.removedAt().isAfter(machine.start())) {
+      position.ifPresent(at -> notePast(overhaul, component.get(), at));
+    }
+  }
+
+  private boolean isObserved(Overhaul overhaul) {
+    return machine.observed().filter(period -> period.contains(overhaul.removedAt())).isPresent();
+  }
+
+  private void notePast(Overhaul overhaul, Component component, Position position) {
+    if (overhaul.reason().isOverhaul()) {
+      overhauledByTheStart.add(position);
+    }
+    if (overhaul.removedAt().equals(machine.start())) {
+      add(overhaul, component, Optional.of(position), Standing.AT_THE_START);
+    }
+  }
+
+  private void add(
+      Overhaul overhaul, Component component, Optional<Position> position, Standing standing) {
+    visits.add(new PlacedVisit(overhaul, component, position, hours(overhaul), standing));
+  }
+
+  /** The overhaul's own figure where the series allows it, else the series' own. */
+  private RunningHours hours(Overhaul overhaul) {
+    Bounded series = machine.hours().at(overhaul.removedAt()).orElseThrow();
+    Optional<RunningHours> written = overhaul.machineHours();
+    if (written.isEmpty()) {
+      return series.hours();
+    }
+    Optional<RunningHours> trusted =
+        machine.hours().meaningsOf(written.get(), overhaul.removedAt()).stream()
+            .filter(meaning -> series.admits(meaning, tolerance))
+            .findFirst();
+    if (trusted.isEmpty()) {
+      problems.add(new HoursDisagree(overhaul.id(), written.get(), series, overhaul.origin()));
+    }
+    return trusted.orElse(series.hours());
+  }
+
+  private Optional<Position> position(Overhaul overhaul, Component component) {
+    MachineEntry entry = machine.entry();
+    int unit = component.per() == PositionsPer.MACHINE ? 0 : overhaul.unit().orElse(-1);
+    int place = component.per() == PositionsPer.PLACE ? place(overhaul, entry) : 0;
+    Position position = new Position(entry.id(), component.name(), unit, place);
+    return Optional.of(position).filter(entry.positions(component)::contains);
+  }
+
+  /** Where a cylinder has one place, naming the cylinder names the place. */
+  private static int place(Overhaul overhaul, MachineEntry entry) {
+    return overhaul.place().orElse(entry.placesPerCylinder() == 1 ? 1 : -1);
+  }
+}

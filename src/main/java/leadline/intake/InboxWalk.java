@@ -1,0 +1,83 @@
+package leadline.intake;
+
+import java.io.IOException;
+import java.nio.file.FileVisitResult;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.SimpleFileVisitor;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import leadline.fleet.RecordKind;
+import leadline.fleet.Written;
+import leadline.problem.FileFault;
+
+/** Sorts the files of an inbox as they are met. */
+final class InboxWalk extends SimpleFileVisitor<Path> {
+
+  private final Path inbox;
+  private final List<InboxFile> exports = new ArrayList<>();
+  private final List<FileFault> unusable = new ArrayList<>();
+  private final List<String> ignored = new ArrayList<>();
+
+  InboxWalk(Path inbox) {
+    this.inbox = inbox;
+  }
+
+  Inbox found() {
+    return new Inbox(exports, unusable, ignored);
+  }
+
+  @Override
+  public FileVisitResult preVisitDirectory(Path folder, BasicFileAttributes attributes) {
+    return !folder.equals(inbox) && isHidden(folder)
+        ? FileVisitResult.SKIP_SUBTREE
+        : FileVisitResult.CONTINUE;
+  }
+
+  @Override
+  public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
+    if (isHidden(file)) {
+      return FileVisitResult.CONTINUE;
+    }
+    String name = nameOf(file);
+    if (!name.toLowerCase(Locale.ROOT).endsWith(".csv")) {
+      ignored.add(below(file));
+      return FileVisitResult.CONTINUE;
+    }
+    Optional<RecordKind> kind = RecordKind.ofFileName(name);
+    if (kind.isEmpty()) {
+      unusable.add(new FileFault.UnrecognisedFile(below(file), Written.words(RecordKind.class)));
+    } else if (!attributes.isRegularFile() || !Files.isReadable(file)) {
+      unusable.add(new FileFault.UnreadableFile(below(file), "no right to read it"));
+    } else {
+      exports.add(new InboxFile(kind.get(), below(file)));
+    }
+    return FileVisitResult.CONTINUE;
+  }
+
+  /** A folder without the right to read it, or a link that leads nowhere or in a circle. */
+  @Override
+  public FileVisitResult visitFileFailed(Path file, IOException reason) {
+    if (!isHidden(file)) {
+      unusable.add(new FileFault.UnreadableFile(below(file), reason.getClass().getSimpleName()));
+    }
+    return FileVisitResult.CONTINUE;
+  }
+
+  private String below(Path file) {
+    List<String> names = new ArrayList<>();
+    inbox.relativize(file).forEach(name -> names.add(name.toString()));
+    return String.join("/", names);
+  }
+
+  private static boolean isHidden(Path file) {
+    return nameOf(file).startsWith(".");
+  }
+
+  private static String nameOf(Path file) {
+    return file.getName(file.getNameCount() - 1).toString();
+  }
+}

@@ -1,0 +1,19 @@
+package leadline.intake;
+
+import java.util.List;
+import java.util.SortedMap;
+import leadline.fleet.Cells;
+import leadline.problem.RowFault;
+
+/**
+ * What the fields of a row said.
+ *
+ * @param cells complete only if there are no faults
+ * @param extras the cells of columns that the layout does not know, by header; empty ones left out
+ * @param trimmedCells cells that lost blanks at either end
+ */
+record ReadRow(
+    Cells.Builder cells,
+    SortedMap<String, String> extras,
+    int trimmedCells,
+    List<RowFault> faults) {}

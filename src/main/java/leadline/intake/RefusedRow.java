@@ -1,0 +1,25 @@
+package leadline.intake;
+
+import java.io.Serializable;
+import java.util.List;
+import leadline.fleet.RecordKind;
+import leadline.origin.Origin;
+import leadline.problem.RowFault;
+
+/**
+ * A row that the lake does not take.
+ *
+ * @param raw the row's text as it stood in the file; bytes that are no text are shown as {@code
+ *     \xNN}
+ * @param faults every rule that it broke, at least one
+ */
+public record RefusedRow(RecordKind kind, Origin origin, String raw, List<RowFault> faults)
+    implements Serializable {
+
+  public RefusedRow {
+    faults = List.copyOf(faults);
+    if (faults.isEmpty()) {
+      throw new IllegalArgumentException("a row is refused for a reason: " + origin);
+    }
+  }
+}

@@ -1,0 +1,107 @@
+package leadline.job;
+
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import leadline.lake.Engine;
+import leadline.lake.KnownAt;
+import leadline.lake.Lake;
+import leadline.lake.RecordFiles;
+import leadline.lake.Results;
+import leadline.lake.Run;
+import leadline.lake.VesselWriter;
+import leadline.publish.Boundary;
+import leadline.quantity.ReportMonth;
+import leadline.summary.TableRow;
+import leadline.summary.TableSpec;
+
+/** Records to lives to summary tables, as one run. The writer's lock must be held. */
+final class Compute {
+
+  private final Lake lake;
+  private final Rules rules;
+  private final Clock clock;
+  private final Boundary boundary;
+
+  Compute(Lake lake, Rules rules, Clock clock, Boundary boundary) {
+    this.lake = lake;
+    this.rules = rules;
+    this.clock = clock;
+    this.boundary = boundary;
+  }
+
+  StepOutcome.Computed month(ReportMonth month, Optional<Instant> askedKnownAt, Engine engine) {
+    Instant begun = clock.instant();
+    KnownAt knownAt = knownAt(askedKnownAt);
+    String run = Identifiers.next(clock);
+    Rebuilt fleet = rebuild(month, knownAt, run, engine);
+    if (fleet.machinesObserved() == 0) {
+      throw new UnusableRequest(nothingObserved(month));
+    }
+    Instant rebuilt = clock.instant();
+    Map<TableSpec, List<TableRow>> tables = fleet.summary().rows(knownAt.at());
+    SortedMap<String, Long> rows = append(run, fleet, tables);
+    SortedMap<String, Long> milliseconds = new TreeMap<>();
+    milliseconds.put("rebuild", Duration.between(begun, rebuilt).toMillis());
+    milliseconds.put("tables", Duration.between(rebuilt, clock.instant()).toMillis());
+    Run committed =
+        new Run(
+            run,
+            month.toString(),
+            knownAt.at(),
+            rules.digest(),
+            ProgramVersion.current(),
+            clock.instant(),
+            fleet.censusByKind(),
+            fleet.problemCounts().byKind(),
+            rows,
+            milliseconds);
+    lake.runs().commit(committed);
+    boundary.reached("run committed");
+    return new StepOutcome.Computed(committed, fleet.problemCounts().examples());
+  }
+
+  private KnownAt knownAt(Optional<Instant> asked) {
+    return lake.batches()
+        .knownAt(asked.orElse(Instant.MAX))
+        .orElseThrow(
+            () ->
+                new UnusableRequest(
+                    asked
+                        .map(at -> "No batch was committed by " + at + ": name a later moment.")
+                        .orElse("The lake holds no batch yet: ingest exports first.")));
+  }
+
+  private Rebuilt rebuild(ReportMonth month, KnownAt knownAt, String run, Engine engine) {
+    return new RecordFiles(lake, knownAt)
+            .byVessel(engine)
+            .mapPartitions(new RebuildVessels(rules, month, new VesselWriter(lake, run)))
+            .collect()
+            .stream()
+            .reduce(Rebuilt.none(rules.catalogue(), month), Rebuilt::merge);
+  }
+
+  private SortedMap<String, Long> append(
+      String run, Rebuilt fleet, Map<TableSpec, List<TableRow>> tables) {
+    lake.append(fleet.files(), boundary::reached);
+    SortedMap<String, Long> counts = new TreeMap<>();
+    tables.forEach(
+        (spec, rows) -> {
+          new Results(lake).append(run, spec, rows);
+          boundary.reached(spec.name() + " appended");
+          counts.put(spec.name(), (long) rows.size());
+        });
+    return counts;
+  }
+
+  private static String nothingObserved(ReportMonth month) {
+    return "No machine was observed by the end of "
+        + month
+        + ": name a later month, or ingest the machines and hours that are missing.";
+  }
+}

@@ -1,0 +1,100 @@
+package leadline.job;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+import leadline.lake.Engine;
+import leadline.lake.Lake;
+import leadline.publish.Boundary;
+import leadline.settings.Job;
+import leadline.settings.Step;
+
+/** Runs the steps of a job in order, on one engine. */
+public final class JobRunner {
+
+  private final Clock clock;
+  private final List<String> cautions;
+  private final Consumer<String> tell;
+  private final Boundary boundary;
+
+  /**
+   * @param cautions what every published month says beside its figures
+   * @param tell is told of progress and waits
+   */
+  public JobRunner(Clock clock, List<String> cautions, Consumer<String> tell, Boundary boundary) {
+    this.clock = clock;
+    this.cautions = List.copyOf(cautions);
+    this.tell = tell;
+    this.boundary = boundary;
+  }
+
+  /** Runs all steps; {@code done} is told of each as it ends. */
+  public List<StepOutcome> run(Job job, Consumer<StepOutcome> done) {
+    List<StepOutcome> outcomes = new ArrayList<>();
+    try (EngineOnDemand engine = new EngineOnDemand()) {
+      for (Step step : job.steps()) {
+        StepOutcome outcome = run(step, job, engine);
+        done.accept(outcome);
+        outcomes.add(outcome);
+      }
+    }
+    return outcomes;
+  }
+
+  private StepOutcome run(Step step, Job job, EngineOnDemand engine) {
+    if (step instanceof Step.Ingest ingest) {
+      return ingest(ingest.inbox(), job, engine);
+    } else if (step instanceof Step.Compute compute) {
+      return compute(compute, job, engine);
+    } else if (step instanceof Step.Publish publish) {
+      return publish(publish, job);
+    }
+    throw new IllegalStateException("a step of an unknown kind: " + step);
+  }
+
+  private StepOutcome ingest(Path inbox, Job job, EngineOnDemand engine) {
+    tell.accept("ingest " + inbox);
+    try (Lake lake = Lake.openOrCreate(job.lake())) {
+      Ingest ingest = new Ingest(lake, job.catalogue(), clock, boundary);
+      return lake.writing(job.lockWait(), tell, () -> ingest.from(inbox, engine.running()));
+    }
+  }
+
+  private StepOutcome compute(Step.Compute step, Job job, EngineOnDemand engine) {
+    tell.accept("compute " + step.month());
+    try (Lake lake = Lake.open(job.lake())) {
+      Rules rules = new Rules(job.catalogue(), job.hoursTolerance());
+      Compute compute = new Compute(lake, rules, clock, boundary);
+      return lake.writing(
+          job.lockWait(),
+          tell,
+          () -> compute.month(step.month(), step.knownAt(), engine.running()));
+    }
+  }
+
+  private StepOutcome publish(Step.Publish step, Job job) {
+    tell.accept("publish " + step.month() + " into " + step.out());
+    try (Lake lake = Lake.open(job.lake())) {
+      return new Publish(lake, job.catalogue(), cautions, clock, boundary).month(step);
+    }
+  }
+
+  /** Starts the engine for the first step that needs it. */
+  private static final class EngineOnDemand implements AutoCloseable {
+    private final List<Engine> started = new ArrayList<>(1);
+
+    Engine running() {
+      if (started.isEmpty()) {
+        started.add(Engine.start());
+      }
+      return started.get(0);
+    }
+
+    @Override
+    public void close() {
+      started.forEach(Engine::close);
+    }
+  }
+}

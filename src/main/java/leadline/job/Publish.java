@@ -1,0 +1,157 @@
+package leadline.job;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.SortedMap;
+import leadline.fleet.Catalogue;
+import leadline.fleet.RecordKind;
+import leadline.lake.Batch;
+import leadline.lake.Lake;
+import leadline.lake.Results;
+import leadline.lake.Run;
+import leadline.publish.Boundary;
+import leadline.publish.Issue;
+import leadline.publish.MonthInWords;
+import leadline.publish.Publication;
+import leadline.publish.PublishedTable;
+import leadline.publish.RunManifest;
+import leadline.publish.Standing;
+import leadline.quantity.ReportMonth;
+import leadline.settings.Step;
+import leadline.summary.PublishedTables;
+import leadline.summary.TableSpec;
+
+/** A run's summary rows to files and words. */
+final class Publish {
+
+  private final Lake lake;
+  private final Catalogue catalogue;
+  private final List<String> cautions;
+  private final Clock clock;
+  private final Boundary boundary;
+
+  Publish(Lake lake, Catalogue catalogue, List<String> cautions, Clock clock, Boundary boundary) {
+    this.lake = lake;
+    this.catalogue = catalogue;
+    this.cautions = cautions;
+    this.clock = clock;
+    this.boundary = boundary;
+  }
+
+  StepOutcome.Published month(Step.Publish step) {
+    Instant begun = clock.instant();
+    Run run = chosen(step);
+    List<PublishedTable> tables = tables(run);
+    RunManifest manifest = manifest(run, begun);
+    Issue issue = new Issue(manifest, standing(run), tables, String.join("\n\n", cautions) + "\n");
+    try {
+      List<Path> links = new Publication(step.out(), boundary).publish(issue);
+      return new StepOutcome.Published(run, links, words(issue));
+    } catch (IOException e) {
+      throw new UnusableRequest("Cannot publish into " + step.out() + ": " + e.getMessage());
+    }
+  }
+
+  private List<String> words(Issue issue) {
+    return MonthInWords.of(issue.manifest(), issue.tables(), catalogue).lines().toList();
+  }
+
+  private Run chosen(Step.Publish step) {
+    List<Run> runs =
+        lake.runs().committed().stream()
+            .filter(run -> run.month().equals(step.month().toString()))
+            .filter(run -> matches(run, step.choice()))
+            .toList();
+    if (runs.isEmpty()) {
+      throw new UnusableRequest(
+          "The lake has no such run of " + step.month() + ": compute the month first.");
+    }
+    return runs.get(runs.size() - 1);
+  }
+
+  private boolean matches(Run run, Step.RunChoice choice) {
+    if (choice instanceof Step.RunChoice.Named named) {
+      return run.id().equals(named.run());
+    } else if (choice instanceof Step.RunChoice.KnownAt asked) {
+      return lake.batches()
+          .knownAt(asked.at())
+          .filter(known -> known.at().equals(run.knownAt()))
+          .isPresent();
+    }
+    return true;
+  }
+
+  /** A run is current while none of its month knows more. */
+  private Standing standing(Run run) {
+    boolean outdated =
+        lake.runs().committed().stream()
+            .filter(other -> other.month().equals(run.month()))
+            .anyMatch(other -> other.knownAt().isAfter(run.knownAt()));
+    return outdated ? Standing.AS_KNOWN_THEN : Standing.CURRENT;
+  }
+
+  private List<PublishedTable> tables(Run run) {
+    List<PublishedTable> tables = new ArrayList<>();
+    for (TableSpec spec : PublishedTables.all()) {
+      tables.add(new PublishedTable(spec, new Results(lake).rows(run, spec)));
+    }
+    return tables;
+  }
+
+  private RunManifest manifest(Run run, Instant begun) {
+    List<Batch> known =
+        lake.batches().committed().stream()
+            .filter(batch -> !batch.committedAt().isAfter(run.knownAt()))
+            .toList();
+    Map<String, Double> seconds = new LinkedHashMap<>();
+    run.milliseconds().forEach((step, duration) -> seconds.put(step, duration / 1000.0));
+    seconds.put("read-results", (clock.instant().toEpochMilli() - begun.toEpochMilli()) / 1000.0);
+    return new RunManifest(
+        run.id(),
+        ReportMonth.parse(run.month()),
+        run.knownAt(),
+        run.programVersion(),
+        run.settingsDigest(),
+        known.stream().map(Publish::inManifest).toList(),
+        records(run.census()),
+        run.problems(),
+        seconds);
+  }
+
+  private static RunManifest.Batch inManifest(Batch batch) {
+    return new RunManifest.Batch(
+        batch.id(),
+        batch.committedAt(),
+        batch.files().stream()
+            .map(
+                file ->
+                    new RunManifest.InputFile(
+                        file.name(),
+                        file.digest().hex(),
+                        file.rowsRead(),
+                        file.rowsStored(),
+                        file.rowsRefused(),
+                        file.cellsTrimmed()))
+            .toList());
+  }
+
+  private static Map<String, RunManifest.Census> records(SortedMap<String, Long> census) {
+    Map<String, RunManifest.Census> records = new LinkedHashMap<>();
+    for (RecordKind kind : RecordKind.values()) {
+      records.put(
+          kind.word(),
+          new RunManifest.Census(
+              census.getOrDefault(kind.word() + ".current", 0L),
+              census.getOrDefault(kind.word() + ".duplicate", 0L),
+              census.getOrDefault(kind.word() + ".superseded", 0L),
+              census.getOrDefault(kind.word() + ".withdrawn", 0L)));
+    }
+    return records;
+  }
+}

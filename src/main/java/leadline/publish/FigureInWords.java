@@ -1,0 +1,101 @@
+package leadline.publish;
+
+import java.util.Optional;
+import java.util.function.Function;
+import leadline.fleet.Written;
+import leadline.summary.ComponentRates;
+import leadline.summary.EstimateColumns;
+import leadline.summary.EvidenceColumns;
+import leadline.summary.OverhaulIntervals;
+import leadline.summary.SharedColumns;
+import leadline.summary.SpringBreakage;
+import leadline.summary.TableColumn;
+import leadline.summary.TableRow;
+import leadline.summary.Verdict;
+
+/** A row of a published table as a line for people. */
+final class FigureInWords {
+
+  private static final String NOT_KNOWN = "not known";
+
+  private FigureInWords() {}
+
+  static String ofBreakdowns(TableRow row) {
+    return "breakdowns per million h: %s; %s in %s; %s"
+        .formatted(
+            estimate(row, ComponentRates.RATE, Numbers::rate),
+            count(row, EvidenceColumns.EVENTS),
+            real(row, EvidenceColumns.EXPOSURE, Numbers::hours),
+            verdict(row));
+  }
+
+  static String ofIntervals(TableRow row) {
+    return "MTBO: median %s; mean up to %s: %s; naive mean %s; %s completed, %s running; %s"
+        .formatted(
+            real(row, OverhaulIntervals.KM_MEDIAN, Numbers::hours),
+            real(row, OverhaulIntervals.RESTRICTED_TO, Numbers::hours),
+            estimate(row, OverhaulIntervals.RESTRICTED_MEAN, Numbers::hours),
+            real(row, OverhaulIntervals.NAIVE_MEAN, Numbers::hours),
+            count(row, OverhaulIntervals.COMPLETED),
+            count(row, OverhaulIntervals.RUNNING),
+            verdict(row));
+  }
+
+  static String ofSpring(TableRow row) {
+    String shares =
+        row.find(SpringBreakage.BROKEN_SHARE.estimate()).map(share -> shares(row)).orElse("");
+    return "%s: opened at %s of %s overhauls, %s broken; %s%s"
+        .formatted(
+            row.need(SharedColumns.PART),
+            count(row, SpringBreakage.OPENED),
+            count(row, SpringBreakage.OVERHAULED),
+            count(row, SpringBreakage.BROKEN),
+            shares,
+            verdict(row));
+  }
+
+  private static String shares(TableRow row) {
+    return "of those opened %s; of all %s if the unopened were sound, %s if broken; "
+        .formatted(
+            estimate(row, SpringBreakage.BROKEN_SHARE, Numbers::share),
+            real(row, SpringBreakage.SHARE_IF_UNOPENED_SOUND, Numbers::share),
+            real(row, SpringBreakage.SHARE_IF_UNOPENED_BROKEN, Numbers::share));
+  }
+
+  private static String estimate(
+      TableRow row, EstimateColumns columns, Function<Double, String> inWords) {
+    Optional<String> limits =
+        row.find(columns.lower())
+            .map(lower -> inWords.apply(lower) + " to " + inWords.apply(row.need(columns.upper())));
+    return row.find(columns.estimate())
+        .map(inWords)
+        .map(value -> value + " (" + limits.orElse("no limits") + ")")
+        .orElse(NOT_KNOWN);
+  }
+
+  private static String real(
+      TableRow row, TableColumn<Double> column, Function<Double, String> inWords) {
+    return row.find(column).map(inWords).orElse(NOT_KNOWN);
+  }
+
+  private static String count(TableRow row, TableColumn<Long> column) {
+    return Numbers.count(row.need(column));
+  }
+
+  private static String verdict(TableRow row) {
+    String word = row.need(EvidenceColumns.VERDICT);
+    return Written.read(Verdict.class, word)
+        .map(verdict -> word + meaning(verdict))
+        .orElseThrow(() -> new IllegalStateException("no verdict: " + word));
+  }
+
+  private static String meaning(Verdict verdict) {
+    return switch (verdict) {
+      case OK -> "";
+      case TOO_FEW -> ": fewer than 5 events, neither to rank nor to fit";
+      case INSUFFICIENT -> ": nothing to divide by";
+      case SELECTIVE_OPENING -> ": not opened as a routine, so no share of all";
+      case WRONG_CLOCK -> ": does not age by these hours";
+    };
+  }
+}

@@ -1,0 +1,46 @@
+package leadline.settings;
+
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.Optional;
+import leadline.quantity.ReportMonth;
+
+/** A step of a job. Paths are absolute. */
+public sealed interface Step {
+
+  /**
+   * Takes exports into the lake.
+   *
+   * @param inbox the folder of exports
+   */
+  record Ingest(Path inbox) implements Step {}
+
+  /**
+   * Makes a month's summary tables from the records of the lake.
+   *
+   * @param month a month that has ended
+   * @param knownAt the moment whose knowledge is used; the newest batch where none is given
+   */
+  record Compute(ReportMonth month, Optional<Instant> knownAt) implements Step {}
+
+  /**
+   * Writes a month's tables into a folder.
+   *
+   * @param month a month that has ended
+   * @param out the folder in which the month's own folder is made
+   */
+  record Publish(ReportMonth month, Path out, RunChoice choice) implements Step {}
+
+  /** Which of a month's runs is published. */
+  sealed interface RunChoice {
+
+    /** The newest run on all that is known. */
+    record Newest() implements RunChoice {}
+
+    /** The newest run on what was known at a moment. */
+    record KnownAt(Instant at) implements RunChoice {}
+
+    /** The run of this name. */
+    record Named(String run) implements RunChoice {}
+  }
+}

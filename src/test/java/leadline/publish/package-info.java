@@ -1,0 +1,4 @@
+@NullMarked
+package leadline.publish;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package leadline.settings;
+
+import org.jspecify.annotations.NullMarked;
