@@ -130,13 +130,13 @@ public sealed interface OverhaulProblem extends Problem {
 
   /** An overhaul of a component that its machine does not carry. It counts nowhere. */
   record ComponentNotOnMachine(
-      OverhaulId overhaul, String component, MachineId machine, String kind, Origin origin)
+      OverhaulId overhaul, String component, MachineId machine, String machineKind, Origin origin)
       implements OverhaulProblem {
     @Override
     public String sentence() {
       return ("The overhaul is of a %s on %s, but the catalogue has none on a %s. Send the right"
               + " machine or component.")
-          .formatted(component, machine.machine(), kind);
+          .formatted(component, machine.machine(), machineKind);
     }
   }
 }

@@ -1,0 +1,103 @@
+package leadline.history;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import leadline.quantity.Period;
+import leadline.quantity.RunningHours;
+
+/**
+ * The hours that a machine's trusted readings give, joined through roll-overs and changes of the
+ * counter. Between two readings hours are interpolated.
+ */
+final class ReadingSeries implements HourSeries {
+
+  private final List<HourMark> marks;
+
+  /**
+   * @param marks by time, with hours that never fall
+   */
+  ReadingSeries(List<HourMark> marks) {
+    this.marks = List.copyOf(marks);
+  }
+
+  /** From the first to the last trusted reading; none where there is no reading. */
+  Optional<Period> span() {
+    return marks.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new Period(marks.get(0).at(), marks.get(marks.size() - 1).at()));
+  }
+
+  @Override
+  public Optional<Bounded> at(Instant moment) {
+    return spanAt(moment).map(span -> span.at(moment));
+  }
+
+  @Override
+  public Exposure exposure(Period period) {
+    return span()
+        .flatMap(period::overlap)
+        .map(known -> upTo(known.end()).minus(upTo(known.start())))
+        .orElse(Exposure.NONE);
+  }
+
+  /**
+   * What a figure written down at a moment can mean on this series: a reading of a counter in force
+   * about then, the one before first, or the running total.
+   */
+  List<RunningHours> meaningsOf(RunningHours written, Instant moment) {
+    Set<RunningHours> meanings = new LinkedHashSet<>();
+    int after = indexAfter(moment);
+    for (int i = Math.max(0, indexBefore(moment)); i <= Math.min(after, marks.size() - 1); i++) {
+      meanings.add(written.plus(marks.get(i).offset()));
+    }
+    meanings.add(written);
+    return new ArrayList<>(meanings);
+  }
+
+  private Exposure upTo(Instant moment) {
+    HourSpan span = spanAt(moment).orElseThrow();
+    return new Exposure(span.at(moment).hours(), span.repairedAt(moment));
+  }
+
+  private Optional<HourSpan> spanAt(Instant moment) {
+    int after = indexAfter(moment);
+    if (after == 0 || marks.isEmpty()) {
+      return Optional.empty();
+    }
+    HourMark from = marks.get(after - 1);
+    if (from.at().equals(moment)) {
+      return Optional.of(new HourSpan(from, from));
+    }
+    return after == marks.size()
+        ? Optional.empty()
+        : Optional.of(new HourSpan(from, marks.get(after)));
+  }
+
+  /** The first mark after the moment, or the number of marks. */
+  private int indexAfter(Instant moment) {
+    int low = 0;
+    int high = marks.size();
+    while (low < high) {
+      int middle = (low + high) >>> 1;
+      if (marks.get(middle).at().isAfter(moment)) {
+        high = middle;
+      } else {
+        low = middle + 1;
+      }
+    }
+    return low;
+  }
+
+  /** The last mark before the moment, or -1. */
+  private int indexBefore(Instant moment) {
+    int index = indexAfter(moment) - 1;
+    while (index >= 0 && marks.get(index).at().equals(moment)) {
+      index--;
+    }
+    return index;
+  }
+}
