@@ -13,17 +13,13 @@ import java.util.Map;
 import java.util.Random;
 import java.util.TreeMap;
 import java.util.stream.Stream;
-import leadline.job.StepOutcome;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/**
- * The order of rows, the order and number of files, and the batches in which they come change no
- * published digit.
- */
+/** The order of rows, and the order and number of files, change no published digit. */
 class OrderAndSplittingTest {
 
   @TempDir static Path folder;
@@ -55,17 +51,6 @@ class OrderAndSplittingTest {
               kind + "_zz.split." + name, rows.subList(0, half),
               kind + "_aa.split." + name, rows.subList(half, rows.size()));
         });
-  }
-
-  @Test
-  void allInboxesAsOneBatch() throws IOException {
-    Path out = folder.resolve("one batch out");
-    Pipeline pipeline = new Pipeline(folder.resolve("one batch"));
-    StepOutcome.Ingested all = pipeline.ingest(GoldenFleet.EXPORTS);
-    assertEquals(1, all.alreadyLoaded().size(), "the file that was re-sent byte for byte");
-    pipeline.compute();
-    pipeline.publish(out);
-    assertEquals(asExported, tables(out));
   }
 
   @FunctionalInterface

@@ -2,32 +2,22 @@ package leadline.history;
 
 import java.time.Duration;
 import java.time.Instant;
-import java.util.List;
+import java.util.Optional;
+import leadline.quantity.Period;
 import leadline.quantity.RunningHours;
 
 /** A machine that runs the same hours every day, of which some rest on a repaired reading. */
-public final class SteadyHours {
+public record SteadyHours(long hoursADay, long repairedHoursADay) implements HourSeries {
 
-  private static final Instant FIRST = Instant.parse("2000-01-01T00:00:00Z");
-  private static final Instant LAST = Instant.parse("2040-01-01T00:00:00Z");
+  @Override
+  public Optional<Bounded> at(Instant moment) {
+    return Optional.empty();
+  }
 
-  private SteadyHours() {}
-
-  public static HourSeries of(long hoursADay, long repairedHoursADay) {
-    long days = Duration.between(FIRST, LAST).toDays();
-    return new ReadingSeries(
-        List.of(
-            new HourMark(
-                FIRST,
-                RunningHours.ZERO,
-                RunningHours.ZERO,
-                RunningHours.ZERO,
-                HourMark.Step.COUNTED),
-            new HourMark(
-                LAST,
-                RunningHours.ofHours(days * hoursADay),
-                RunningHours.ofHours(days * repairedHoursADay),
-                RunningHours.ZERO,
-                HourMark.Step.ROLLED_OVER)));
+  @Override
+  public Exposure exposure(Period period) {
+    long days = Duration.between(period.start(), period.end()).toDays();
+    return new Exposure(
+        RunningHours.ofHours(days * hoursADay), RunningHours.ofHours(days * repairedHoursADay));
   }
 }

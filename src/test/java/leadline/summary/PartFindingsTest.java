@@ -166,12 +166,12 @@ class PartFindingsTest {
   }
 
   @Test
-  void withoutAPlannedOverhaulOpeningIsNotShownToBeSelective() {
+  void withoutAPlannedOverhaulNoOpeningWasRoutine() {
     TestMachine machine =
         auklet()
             .visits(6, INJECTOR, DAY, Reason.BREAKDOWN, opened(NOZZLE, Condition.FAILED))
             .visit(INJECTOR, DAY, Reason.CONDITION, notOpened(NOZZLE));
-    assertEquals("ok", fleet(NOZZLE, machine).need(VERDICT));
+    assertEquals("selective-opening", fleet(NOZZLE, machine).need(VERDICT));
   }
 
   @Test
