@@ -1,9 +1,11 @@
 package leadline.cli;
 
 import java.util.List;
+import java.util.function.Consumer;
 import leadline.job.JobRunner;
 import leadline.job.StepOutcome;
 import leadline.job.StepReport;
+import leadline.lake.Engine;
 import leadline.publish.Boundary;
 import leadline.settings.Job;
 
@@ -11,34 +13,41 @@ import leadline.settings.Job;
 final class Steps {
 
   private final Console console;
-  private final JobRunner runner;
+  private final Surroundings surroundings;
   private final Job job;
 
   Steps(LeadlineCommand leadline, Job job) {
     this.console = leadline.console;
-    this.runner =
-        new JobRunner(
-            leadline.surroundings.clock(),
-            leadline.surroundings.shared().cautions(),
-            console::tell,
-            Boundary.UNWATCHED);
+    this.surroundings = leadline.surroundings;
     this.job = job;
   }
 
   ExitCode inWords() {
-    return exitCode(runner.run(job, this::print));
+    return exitCode(run(this::print));
   }
 
   ExitCode inJson() {
-    List<StepOutcome> outcomes = runner.run(job, outcome -> warn(new StepReport(outcome)));
+    List<StepOutcome> outcomes = run(outcome -> warn(new StepReport(outcome)));
     console.out().println(StepReport.json(outcomes));
     return exitCode(outcomes);
   }
 
   ExitCode inWordsThenJson() {
-    List<StepOutcome> outcomes = runner.run(job, this::print);
+    List<StepOutcome> outcomes = run(this::print);
     console.out().println(StepReport.json(outcomes));
     return exitCode(outcomes);
+  }
+
+  private List<StepOutcome> run(Consumer<StepOutcome> done) {
+    try (Engine engine = new Engine()) {
+      return new JobRunner(
+              engine,
+              surroundings.clock(),
+              surroundings.shared().cautions(),
+              console::tell,
+              Boundary.UNWATCHED)
+          .run(job, done);
+    }
   }
 
   private void print(StepOutcome outcome) {

@@ -32,7 +32,7 @@ public sealed interface Item extends Serializable {
 
     @Override
     public String label() {
-      return "@" + position.unit() + "/" + position.place() + (sequence > 1 ? "#" + sequence : "");
+      return position.label() + (sequence > 1 ? "#" + sequence : "");
     }
   }
 }

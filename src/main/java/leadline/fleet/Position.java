@@ -11,6 +11,11 @@ import java.io.Serializable;
 public record Position(MachineId machine, String component, int unit, int place)
     implements Serializable {
 
+  /** The position on its machine: {@code @3/2}, {@code @3} for one a unit, {@code @} for one. */
+  public String label() {
+    return "@" + (unit > 0 ? unit : "") + (place > 0 ? "/" + place : "");
+  }
+
   @Override
   public String toString() {
     return machine

@@ -36,7 +36,7 @@ record Header(List<String> names) {
       return Optional.empty();
     }
     Header header = new Header(names(line.get()));
-    faults.addAll(header.faults(file, line.get().text()));
+    faults.addAll(header.faults(file, Blanks.trim(line.get().text())));
     return faults.isEmpty() ? Optional.of(header) : Optional.empty();
   }
 

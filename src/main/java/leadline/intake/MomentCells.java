@@ -9,6 +9,7 @@ import java.time.format.ResolverStyle;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 import leadline.fleet.Cells;
 import leadline.fleet.Column;
 import leadline.problem.RowFault;
@@ -32,6 +33,8 @@ record MomentCells(Column<Instant> column, DayText days, Instant now) implements
           .appendOffset("+HH:mm", "Z")
           .toFormatter(Locale.ROOT)
           .withResolverStyle(ResolverStyle.SMART);
+
+  private static final Pattern OFFSET = Pattern.compile("Z|[+-][0-9]{2}(:[0-9]{2})?");
 
   @Override
   public void read(String text, Cells.Builder row, List<RowFault> faults) {
@@ -63,17 +66,16 @@ record MomentCells(Column<Instant> column, DayText days, Instant now) implements
   }
 
   private RowFault unreadable(String text) {
-    if (isWritten(WITHOUT_OFFSET, text)) {
+    ParsePosition at = new ParsePosition(0);
+    if (WITHOUT_OFFSET.parseUnresolved(text, at) == null) {
+      return new TimeFault.NotAMoment(column.name(), text);
+    }
+    String offset = text.substring(at.getIndex());
+    if (offset.isEmpty()) {
       return new TimeFault.MomentWithoutOffset(column.name(), text);
     }
-    return isWritten(WITH_OFFSET, text)
+    return OFFSET.matcher(offset).matches()
         ? new TimeFault.NoSuchTime(column.name(), text)
         : new TimeFault.NotAMoment(column.name(), text);
-  }
-
-  /** Whether the text has the format's shape, whatever hours and minutes it names. */
-  private static boolean isWritten(DateTimeFormatter format, String text) {
-    ParsePosition at = new ParsePosition(0);
-    return format.parseUnresolved(text, at) != null && at.getIndex() == text.length();
   }
 }

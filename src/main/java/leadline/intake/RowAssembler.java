@@ -57,7 +57,8 @@ final class RowAssembler {
     for (int more = 0; more < MOST_LINES - 1; more++) {
       Optional<PhysicalLine> next = lookAhead(more);
       if (next.isEmpty()
-          || raw.length() + next.get().text().length() >= LineCutter.MOST_CHARACTERS
+          || raw.length() + last.end().length() + next.get().text().length()
+              > LineCutter.MOST_CHARACTERS
           || QuoteScan.of(next.get()).isRowOf(fields)) {
         return Optional.empty();
       }

@@ -14,6 +14,7 @@ import leadline.settings.Step;
 /** Runs the steps of a job in order, on one engine. */
 public final class JobRunner {
 
+  private final Engine engine;
   private final Clock clock;
   private final List<String> cautions;
   private final Consumer<String> tell;
@@ -23,7 +24,9 @@ public final class JobRunner {
    * @param cautions what every published month says beside its figures
    * @param tell is told of progress and waits
    */
-  public JobRunner(Clock clock, List<String> cautions, Consumer<String> tell, Boundary boundary) {
+  public JobRunner(
+      Engine engine, Clock clock, List<String> cautions, Consumer<String> tell, Boundary boundary) {
+    this.engine = engine;
     this.clock = clock;
     this.cautions = List.copyOf(cautions);
     this.tell = tell;
@@ -33,44 +36,40 @@ public final class JobRunner {
   /** Runs all steps; {@code done} is told of each as it ends. */
   public List<StepOutcome> run(Job job, Consumer<StepOutcome> done) {
     List<StepOutcome> outcomes = new ArrayList<>();
-    try (EngineOnDemand engine = new EngineOnDemand()) {
-      for (Step step : job.steps()) {
-        StepOutcome outcome = run(step, job, engine);
-        done.accept(outcome);
-        outcomes.add(outcome);
-      }
+    for (Step step : job.steps()) {
+      StepOutcome outcome = run(step, job);
+      done.accept(outcome);
+      outcomes.add(outcome);
     }
     return outcomes;
   }
 
-  private StepOutcome run(Step step, Job job, EngineOnDemand engine) {
+  private StepOutcome run(Step step, Job job) {
     if (step instanceof Step.Ingest ingest) {
-      return ingest(ingest.inbox(), job, engine);
+      return ingest(ingest.inbox(), job);
     } else if (step instanceof Step.Compute compute) {
-      return compute(compute, job, engine);
+      return compute(compute, job);
     } else if (step instanceof Step.Publish publish) {
       return publish(publish, job);
     }
     throw new IllegalStateException("a step of an unknown kind: " + step);
   }
 
-  private StepOutcome ingest(Path inbox, Job job, EngineOnDemand engine) {
+  private StepOutcome ingest(Path inbox, Job job) {
     tell.accept("ingest " + inbox);
     try (Lake lake = Lake.openOrCreate(job.lake())) {
       Ingest ingest = new Ingest(lake, job.catalogue(), clock, boundary);
-      return lake.writing(job.lockWait(), tell, () -> ingest.from(inbox, engine.running()));
+      return lake.writing(job.lockWait(), tell, () -> ingest.from(inbox, engine));
     }
   }
 
-  private StepOutcome compute(Step.Compute step, Job job, EngineOnDemand engine) {
+  private StepOutcome compute(Step.Compute step, Job job) {
     tell.accept("compute " + step.month());
     try (Lake lake = Lake.open(job.lake())) {
       Rules rules = new Rules(job.catalogue(), job.hoursTolerance());
       Compute compute = new Compute(lake, rules, clock, boundary);
       return lake.writing(
-          job.lockWait(),
-          tell,
-          () -> compute.month(step.month(), step.knownAt(), engine.running()));
+          job.lockWait(), tell, () -> compute.month(step.month(), step.knownAt(), engine));
     }
   }
 
@@ -78,23 +77,6 @@ public final class JobRunner {
     tell.accept("publish " + step.month() + " into " + step.out());
     try (Lake lake = Lake.open(job.lake())) {
       return new Publish(lake, job.catalogue(), cautions, clock, boundary).month(step);
-    }
-  }
-
-  /** Starts the engine for the first step that needs it. */
-  private static final class EngineOnDemand implements AutoCloseable {
-    private final List<Engine> started = new ArrayList<>(1);
-
-    Engine running() {
-      if (started.isEmpty()) {
-        started.add(Engine.start());
-      }
-      return started.get(0);
-    }
-
-    @Override
-    public void close() {
-      started.forEach(Engine::close);
     }
   }
 }

@@ -1,10 +1,11 @@
 package leadline.lake;
 
 import java.util.Map;
+import java.util.Optional;
 import org.apache.spark.SparkConf;
 import org.apache.spark.api.java.JavaSparkContext;
 
-/** The running Spark engine: local unless the submitter chose a master. */
+/** The Spark engine, started when it is first needed: local unless the submitter chose a master. */
 public final class Engine implements AutoCloseable {
 
   /** What a local run needs; a submitter's own settings win. */
@@ -16,31 +17,32 @@ public final class Engine implements AutoCloseable {
           "spark.ui.enabled", "false",
           "spark.ui.showConsoleProgress", "false");
 
-  private final JavaSparkContext context;
+  private Optional<JavaSparkContext> running = Optional.empty();
 
-  private Engine(JavaSparkContext context) {
-    this.context = context;
+  /** The engine's context; the first call starts the engine. */
+  synchronized JavaSparkContext context() {
+    if (running.isEmpty()) {
+      running = Optional.of(new JavaSparkContext(configuration()));
+    }
+    return running.get();
   }
 
-  public static Engine start() {
+  private static SparkConf configuration() {
     SparkConf conf = new SparkConf().setAppName("leadline");
     if (!conf.contains("spark.master")) {
       LOCAL.forEach(conf::setIfMissing);
     }
-    return new Engine(new JavaSparkContext(conf));
-  }
-
-  JavaSparkContext context() {
-    return context;
+    return conf;
   }
 
   /** How many tasks to cut so many pieces of work into: no more than keep every core busy. */
   int slicesFor(int pieces) {
-    return Math.max(1, Math.min(pieces, context.defaultParallelism()));
+    return Math.max(1, Math.min(pieces, context().defaultParallelism()));
   }
 
   @Override
-  public void close() {
-    context.stop();
+  public synchronized void close() {
+    running.ifPresent(JavaSparkContext::stop);
+    running = Optional.empty();
   }
 }

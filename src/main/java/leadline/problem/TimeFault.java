@@ -47,7 +47,7 @@ public sealed interface TimeFault extends RowFault {
     }
   }
 
-  /** A time of day that no clock shows. */
+  /** A time of day that no clock shows, or an offset that no place has. */
   record NoSuchTime(String column, String text) implements TimeFault {
     @Override
     public String sentence() {
@@ -55,7 +55,8 @@ public sealed interface TimeFault extends RowFault {
           + " "
           + Excerpt.of(text)
           + " has a time that no clock shows: hours are 00 to 23, or 24:00 for the end of the day,"
-          + " minutes and seconds 00 to 59, as in 2024-03-01T12:00+02:00.";
+          + " minutes and seconds 00 to 59, the offset at most 18:00, as in"
+          + " 2024-03-01T12:00+02:00.";
     }
   }
 

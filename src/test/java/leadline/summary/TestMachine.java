@@ -18,10 +18,12 @@ import leadline.fleet.OverhaulId;
 import leadline.fleet.Part;
 import leadline.fleet.Reason;
 import leadline.history.Condition;
+import leadline.history.HourSeries;
 import leadline.history.Inspection;
 import leadline.history.MachineHistory;
 import leadline.history.OverhaulInterval;
 import leadline.history.PartState;
+import leadline.history.SteadyHours;
 import leadline.history.VesselHistory;
 import leadline.history.Visit;
 import leadline.origin.FileDigest;
@@ -39,7 +41,7 @@ final class TestMachine {
   private final List<Visit> visits = new ArrayList<>();
   private final List<OverhaulInterval> intervals = new ArrayList<>();
   private Optional<Period> observed = Optional.empty();
-  private SteadyHours hours = new SteadyHours(0, 0);
+  private HourSeries hours = SteadyHours.of(0, 0);
 
   private TestMachine(MachineEntry entry) {
     this.entry = entry;
@@ -84,7 +86,7 @@ final class TestMachine {
   }
 
   TestMachine running(long hoursADay, long repairedHoursADay) {
-    hours = new SteadyHours(hoursADay, repairedHoursADay);
+    hours = SteadyHours.of(hoursADay, repairedHoursADay);
     return this;
   }
 

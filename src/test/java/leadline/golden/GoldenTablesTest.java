@@ -1,0 +1,108 @@
+package leadline.golden;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * The published tables of the golden fleet, through the whole pipeline, against the table written
+ * by hand; its limits were computed outside the project (Garwood and Clopper-Pearson by the
+ * quantiles of SciPy).
+ */
+class GoldenTablesTest {
+
+  @TempDir static Path folder;
+
+  @BeforeAll
+  static void runEverything() {
+    new Pipeline(folder.resolve("a lake")).golden(folder.resolve("the reports"));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "component_rates, endpoint",
+    "overhaul_intervals, clock",
+    "part_findings, part",
+    "spring_breakage, part hours_band"
+  })
+  void everyRowByHandComesOutAndNoOther(String table, String ownKeys) {
+    List<String> keys =
+        java.util.stream.Stream.concat(
+                java.util.stream.Stream.of("window", "level", "stratum", "component"),
+                java.util.stream.Stream.of(ownKeys.split(" ")))
+            .toList();
+    Map<String, Map<String, String>> expected = byKey(Expected.rows(table), keys);
+    Set<String> components =
+        Expected.rows(table).stream().map(row -> row.get("component")).collect(Collectors.toSet());
+    Map<String, Map<String, String>> actual =
+        byKey(
+            published(table).stream()
+                .filter(row -> components.contains(row.get("component")))
+                .toList(),
+            keys);
+
+    assertFalse(expected.isEmpty());
+    assertEquals(new TreeSet<>(expected.keySet()), new TreeSet<>(actual.keySet()));
+    expected.forEach((key, row) -> assertRow(table + " " + key, row, actual.get(key)));
+  }
+
+  private static void assertRow(
+      String name, Map<String, String> expected, Map<String, String> actual) {
+    Set<String> columns = new TreeSet<>(expected.keySet());
+    columns.removeAll(Set.of("known_at", "why"));
+    Set<String> published = new TreeSet<>(actual.keySet());
+    published.remove("known_at");
+    assertEquals(columns, published, name);
+    for (String column : columns) {
+      assertTrue(
+          Expected.same(expected.get(column), actual.get(column)),
+          () ->
+              name
+                  + ": "
+                  + column
+                  + " should be "
+                  + expected.get(column)
+                  + " and is "
+                  + actual.get(column)
+                  + "; "
+                  + expected.get("why"));
+    }
+  }
+
+  @Test
+  void theColumnsStandInTheOrderOfTheHand() {
+    for (String table :
+        List.of("component_rates", "overhaul_intervals", "part_findings", "spring_breakage")) {
+      List<String> hand = new java.util.ArrayList<>(Expected.rows(table).get(0).keySet());
+      hand.remove("why");
+      assertEquals(hand, List.copyOf(published(table).get(0).keySet()));
+    }
+  }
+
+  private static List<Map<String, String>> published(String table) {
+    return Expected.read(folder.resolve("the reports/2024-12/tables/" + table + ".csv"));
+  }
+
+  private static Map<String, Map<String, String>> byKey(
+      List<Map<String, String>> rows, List<String> keys) {
+    Map<String, Map<String, String>> byKey = new LinkedHashMap<>();
+    for (Map<String, String> row : rows) {
+      String key = keys.stream().map(row::get).collect(Collectors.joining(" "));
+      assertTrue(byKey.put(key, row) == null, () -> "two rows " + key);
+    }
+    return byKey;
+  }
+}

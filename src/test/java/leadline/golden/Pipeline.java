@@ -1,0 +1,69 @@
+package leadline.golden;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import leadline.job.JobRunner;
+import leadline.job.StepOutcome;
+import leadline.lake.Engine;
+import leadline.publish.Boundary;
+import leadline.settings.Job;
+import leadline.settings.Step;
+
+/** Runs steps on a lake, on the one engine that all tests share. */
+public final class Pipeline {
+
+  private static final Engine ENGINE = new Engine();
+
+  private final Path lake;
+  private final Boundary boundary;
+
+  public Pipeline(Path lake) {
+    this(lake, Boundary.UNWATCHED);
+  }
+
+  public Pipeline(Path lake, Boundary boundary) {
+    this.lake = lake;
+    this.boundary = boundary;
+  }
+
+  public List<StepOutcome> run(Step... steps) {
+    Clock clock = Clock.fixed(GoldenFleet.READ_ON, ZoneOffset.UTC);
+    return new JobRunner(ENGINE, clock, GoldenFleet.SHARED.cautions(), words -> {}, boundary)
+        .run(
+            new Job(
+                lake,
+                GoldenFleet.catalogue(),
+                Job.DEFAULT_HOURS_TOLERANCE,
+                Duration.ZERO,
+                List.of(steps)),
+            outcome -> {});
+  }
+
+  public StepOutcome.Ingested ingest(Path inbox) {
+    return (StepOutcome.Ingested) run(new Step.Ingest(inbox)).get(0);
+  }
+
+  public StepOutcome.Computed compute() {
+    return (StepOutcome.Computed) run(new Step.Compute(GoldenFleet.MONTH, Optional.empty())).get(0);
+  }
+
+  public StepOutcome.Published publish(Path out) {
+    return (StepOutcome.Published)
+        run(new Step.Publish(GoldenFleet.MONTH, out, new Step.RunChoice.Newest())).get(0);
+  }
+
+  /** All golden inboxes in their order, then the month's tables, then its files. */
+  public List<StepOutcome> golden(Path out) {
+    List<Step> steps = new ArrayList<>();
+    GoldenFleet.INBOXES.forEach(
+        inbox -> steps.add(new Step.Ingest(GoldenFleet.EXPORTS.resolve(inbox))));
+    steps.add(new Step.Compute(GoldenFleet.MONTH, Optional.empty()));
+    steps.add(new Step.Publish(GoldenFleet.MONTH, out, new Step.RunChoice.Newest()));
+    return run(steps.toArray(Step[]::new));
+  }
+}
