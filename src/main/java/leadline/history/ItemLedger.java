@@ -26,6 +26,7 @@ final class ItemLedger {
   private final Component component;
   private final Workbook workbook;
   private final Map<Part, Integer> lives = new HashMap<>();
+  private final List<Seen> seen = new ArrayList<>();
 
   private RunningHours clock = RunningHours.ZERO;
   private Optional<Sighting> sighting = Optional.empty();
@@ -44,6 +45,7 @@ final class ItemLedger {
     stints.forEach(ledger::follow);
     MachineId lastMachine = stints.get(stints.size() - 1).position().machine();
     ledger.sighting.ifPresent(inSight -> ledger.shelve(lastMachine, inSight));
+    ledger.seen.forEach(ledger::enter);
   }
 
   private void follow(Stint stint) {
@@ -70,26 +72,32 @@ final class ItemLedger {
   }
 
   private void visit(PlacedVisit visit, Sighting inSight) {
-    List<PartState> states = new ArrayList<>();
+    List<SeenPart> seenParts = new ArrayList<>();
     for (PartLedger part : inSight.parts()) {
       PartFinding finding = workbook.finding(visit, part.part());
-      workbook.compareAges(finding, part.ageAt(clock));
+      seenParts.add(new SeenPart(finding, part.age(), clock));
+      workbook.compareAges(finding, part.age().at(clock));
       finding.hoursSinceNew().ifPresent(age -> part.dateFrom(age, clock));
-      states.add(finding.stateAt(part.ageAt(clock)));
       Evidence evidence = Evidence.of(visit, finding);
       part.witness(evidence, clock).ifPresent(end -> addLife(part, end, visit));
       if (finding.isRenewed()) {
         part.renew(evidence, clock).ifPresent(end -> addLife(part, end, visit));
       }
     }
-    if (visit.isObserved()) {
-      workbook.add(visit, Optional.of(item), states);
-    }
+    seen.add(new Seen(visit, seenParts));
     if (visit.isOverhaul()) {
       if (visit.isObserved()) {
         addInterval(inSight, Optional.of(visit.overhaul().reason()), visit.overhaul().machine());
       }
       sighting = Optional.of(inSight.overhauledAt(clock));
+    }
+  }
+
+  /** Only now, since ages stated later date what was seen before. */
+  private void enter(Seen visit) {
+    if (visit.visit().isObserved()) {
+      List<PartState> states = visit.parts().stream().map(SeenPart::state).toList();
+      workbook.add(visit.visit(), Optional.of(item), states);
     }
   }
 
@@ -172,6 +180,14 @@ final class ItemLedger {
 
     boolean hasRunSinceOverhaul(RunningHours now) {
       return now.isAbove(overhauledAt.orElse(since));
+    }
+  }
+
+  private record Seen(PlacedVisit visit, List<SeenPart> parts) {}
+
+  private record SeenPart(PartFinding finding, PartAge age, RunningHours at) {
+    PartState state() {
+      return finding.stateAt(age.at(at));
     }
   }
 }

@@ -26,36 +26,39 @@ final class PartLedger {
   private final Part part;
   private Stage stage = Stage.FIRST_LIFE;
   private LifeOrigin origin;
-  private Optional<RunningHours> newAt;
+  private PartAge age;
   private RunningHours seenFrom;
   private Optional<RunningHours> verifiedAt = Optional.empty();
 
-  private PartLedger(
-      Part part, LifeOrigin origin, Optional<RunningHours> newAt, RunningHours seenFrom) {
+  private PartLedger(Part part, LifeOrigin origin, PartAge age, RunningHours seenFrom) {
     this.part = part;
     this.origin = origin;
-    this.newAt = newAt;
+    this.age = age;
     this.seenFrom = seenFrom;
   }
 
   /** A part first seen now, of the age of its item if that is known since new. */
   static PartLedger firstSeen(Part part, RunningHours now, Optional<RunningHours> age) {
     return new PartLedger(
-        part, age.isPresent() ? LifeOrigin.NEW : LifeOrigin.UNKNOWN, age.map(now::minus), now);
+        part,
+        age.isPresent() ? LifeOrigin.NEW : LifeOrigin.UNKNOWN,
+        new PartAge(age.map(now::minus)),
+        now);
   }
 
   Part part() {
     return part;
   }
 
-  Optional<RunningHours> ageAt(RunningHours now) {
-    return newAt.map(now::minus);
+  /** The age of the piece now in the item. */
+  PartAge age() {
+    return age;
   }
 
   /** Takes the ship's word for the age of a part of unknown origin. */
   void dateFrom(RunningHours hoursSinceNew, RunningHours now) {
-    if (newAt.isEmpty()) {
-      newAt = Optional.of(now.minus(hoursSinceNew));
+    if (!age.isKnown()) {
+      age.learn(hoursSinceNew, now);
       origin = LifeOrigin.HOURS_SINCE_NEW;
     }
   }
@@ -87,7 +90,7 @@ final class PartLedger {
         };
     stage = Stage.FIRST_LIFE;
     origin = LifeOrigin.RENEWED;
-    newAt = Optional.of(now);
+    age = new PartAge(Optional.of(now));
     seenFrom = now;
     verifiedAt = Optional.empty();
     return ended;
@@ -99,9 +102,9 @@ final class PartLedger {
         switch (part.failureShows()) {
           case ALWAYS -> aged(now, Observation.WorkingAt::new);
           case MAY_STAY_UNSEEN ->
-              newAt.isEmpty()
-                  ? new Observation.NoAge()
-                  : new Observation.WorkingAt(ageLastVerified(verifiedAt));
+              age.isKnown()
+                  ? new Observation.WorkingAt(ageLastVerified(verifiedAt))
+                  : new Observation.NoAge();
         },
         endedBy);
   }
@@ -127,12 +130,12 @@ final class PartLedger {
   }
 
   private Observation aged(RunningHours now, Function<RunningHours, Observation> observation) {
-    return ageAt(now).map(observation).orElseGet(Observation.NoAge::new);
+    return age.at(now).map(observation).orElseGet(Observation.NoAge::new);
   }
 
   /** Zero where the part was not verified since new, or its age is not known. */
   private RunningHours ageLastVerified(Optional<RunningHours> verified) {
-    return verified.flatMap(this::ageAt).orElse(RunningHours.ZERO).max(RunningHours.ZERO);
+    return verified.flatMap(age::at).orElse(RunningHours.ZERO);
   }
 
   /**
@@ -141,7 +144,7 @@ final class PartLedger {
    */
   private RunningHours entry() {
     return part.failureShows() == FailureShows.ALWAYS && origin == LifeOrigin.HOURS_SINCE_NEW
-        ? ageAt(seenFrom).orElse(RunningHours.ZERO).max(RunningHours.ZERO)
+        ? age.at(seenFrom).orElse(RunningHours.ZERO)
         : RunningHours.ZERO;
   }
 }

@@ -328,7 +328,7 @@ class ItemsTest {
   @Test
   void everyPositionHasAnItemWithALifeOfEachPart() {
     Rebuilt rebuilt = tenHoursADay().rebuilt();
-    assertEquals(List.of("@1/0", "@1/1", "@1/2", "@2/0", "@2/1", "@2/2"), rebuilt.items());
+    assertEquals(List.of("@1", "@1/1", "@1/2", "@2", "@2/1", "@2/2"), rebuilt.items());
     assertEquals(4 * 11 + 2 * 5, rebuilt.lives().count());
     assertFalse(
         rebuilt.lives().anyMatch(life -> !(life.observation() instanceof Observation.NoAge)));

@@ -357,6 +357,7 @@ class PartLivesTest {
     assertEquals(
         "1 hours-since-new from 0: failed in (4000, 9000], failed",
         ship.rebuilt().lives("@1/1", SPRING).get(0));
+    assertEquals(hours(4000), ship.rebuilt().state("O1", SPRING).age().orElseThrow());
   }
 
   @Test
@@ -372,6 +373,7 @@ class PartLivesTest {
     assertEquals(
         "1 hours-since-new from 0: failed in (0, 2000], failed",
         ship.rebuilt().lives("@1/1", SPRING).get(0));
+    assertEquals(Optional.empty(), ship.rebuilt().state("O1", SPRING).age());
     assertEquals(
         "1 hours-since-new from 0: failed at 2000, failed",
         ship.rebuilt().lives("@1/1", GUIDE).get(0));
