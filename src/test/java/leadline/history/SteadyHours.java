@@ -2,22 +2,32 @@ package leadline.history;
 
 import java.time.Duration;
 import java.time.Instant;
-import java.util.Optional;
-import leadline.quantity.Period;
+import java.util.List;
 import leadline.quantity.RunningHours;
 
 /** A machine that runs the same hours every day, of which some rest on a repaired reading. */
-public record SteadyHours(long hoursADay, long repairedHoursADay) implements HourSeries {
+public final class SteadyHours {
 
-  @Override
-  public Optional<Bounded> at(Instant moment) {
-    return Optional.empty();
-  }
+  private static final Instant FIRST = Instant.parse("2000-01-01T00:00:00Z");
+  private static final Instant LAST = Instant.parse("2040-01-01T00:00:00Z");
 
-  @Override
-  public Exposure exposure(Period period) {
-    long days = Duration.between(period.start(), period.end()).toDays();
-    return new Exposure(
-        RunningHours.ofHours(days * hoursADay), RunningHours.ofHours(days * repairedHoursADay));
+  private SteadyHours() {}
+
+  public static HourSeries of(long hoursADay, long repairedHoursADay) {
+    long days = Duration.between(FIRST, LAST).toDays();
+    return new HourSeries(
+        List.of(
+            new HourMark(
+                FIRST,
+                RunningHours.ZERO,
+                RunningHours.ZERO,
+                RunningHours.ZERO,
+                HourMark.Step.COUNTED),
+            new HourMark(
+                LAST,
+                RunningHours.ofHours(days * hoursADay),
+                RunningHours.ofHours(days * repairedHoursADay),
+                RunningHours.ZERO,
+                HourMark.Step.ROLLED_OVER)));
   }
 }

@@ -41,7 +41,7 @@ final class TestMachine {
   private final List<Visit> visits = new ArrayList<>();
   private final List<OverhaulInterval> intervals = new ArrayList<>();
   private Optional<Period> observed = Optional.empty();
-  private HourSeries hours = new SteadyHours(0, 0);
+  private HourSeries hours = SteadyHours.of(0, 0);
 
   private TestMachine(MachineEntry entry) {
     this.entry = entry;
@@ -86,7 +86,7 @@ final class TestMachine {
   }
 
   TestMachine running(long hoursADay, long repairedHoursADay) {
-    hours = new SteadyHours(hoursADay, repairedHoursADay);
+    hours = SteadyHours.of(hoursADay, repairedHoursADay);
     return this;
   }
 
