@@ -69,6 +69,14 @@ FROM machines JOIN hour_series USING (vessel, machine) CROSS JOIN windows
 GROUP BY "window", opens, closes, vessel, machine
 HAVING starts < ends;
 
+-- The moments at which hours are asked for: where windows begin and end, and every removal and
+-- fitting, since a reading wrongly trusted may leave no trace at the windows' ends.
+CREATE TABLE moments AS
+SELECT vessel, machine, starts AS moment FROM observed
+UNION SELECT vessel, machine, ends FROM observed
+UNION SELECT vessel, machine, unnest([coalesce(removed_at, done_at), coalesce(fitted_at, done_at)]) FROM overhauls
+UNION SELECT vessel, machine, unnest([TIMESTAMP '2024-01-01', TIMESTAMP '2024-12-01']) FROM machines;
+
 -- A straight line between the trusted readings before and after, rounded half up to a tenth.
 CREATE MACRO seconds(later, earlier) AS epoch(later - earlier)::HUGEINT;
 CREATE TABLE hours_at AS
@@ -78,10 +86,7 @@ SELECT moments.vessel, moments.machine, moment,
       + (2 * (after.hours - before.hours) * seconds(moment, before.read_at) + seconds(after.read_at, before.read_at))
         // (2 * seconds(after.read_at, before.read_at))
   END::BIGINT AS hours
-FROM (
-  SELECT vessel, machine, starts AS moment FROM observed
-  UNION SELECT vessel, machine, ends FROM observed
-) AS moments
+FROM moments
 ASOF JOIN hour_series AS before
   ON before.vessel = moments.vessel AND before.machine = moments.machine AND before.read_at <= moment
 ASOF JOIN hour_series AS after

@@ -1,11 +1,13 @@
 package leadline.golden;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Path;
 import java.sql.SQLException;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -83,6 +85,23 @@ class DuckDbRecountTest {
         duck.rows(
             "SELECT reason, overhaul FROM observed_overhauls WHERE component = 'fuel-injector'"
                 + " AND \"window\" = 'since-start' AND reason <> 'planned' ORDER BY ALL"));
+  }
+
+  /** What the published exposure cannot show: hours in the midst of a window. */
+  @Test
+  void theRecountHasTheHoursOfTheHandAtEveryMoment() throws SQLException {
+    List<String> recounted =
+        duck.rows(
+            "SELECT vessel, machine, strftime(moment, '%Y-%m-%dT%H:%M:%SZ'), hours / 10"
+                + " FROM hours_at");
+    List<Map<String, String>> hand = Expected.rows("machine_hours");
+    assertEquals(50, hand.size());
+    for (Map<String, String> row : hand) {
+      String hours =
+          String.join(
+              " | ", row.get("vessel"), row.get("machine"), row.get("at"), row.get("hours"));
+      assertTrue(recounted.contains(hours), row::toString);
+    }
   }
 
   /** Sixteen files hold machines, readings, overhauls and findings and are not skipped. */
