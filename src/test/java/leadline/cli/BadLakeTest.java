@@ -50,7 +50,8 @@ class BadLakeTest {
     Path below = folder.resolve("inbox/hours.csv/lake");
 
     ingest(below)
-        .exitedWith(2, "Cannot make the lake folder " + below + ": " + below + ": Not a directory.");
+        .exitedWith(
+            2, "Cannot make the lake folder " + below + ": " + below + ": Not a directory.");
   }
 
   @Test
@@ -59,8 +60,7 @@ class BadLakeTest {
 
     ingest(inbox.folder())
         .exitedWith(
-            2,
-            "The folder " + inbox + " is neither empty nor a lake: name another for the lake.");
+            2, "The folder " + inbox + " is neither empty nor a lake: name another for the lake.");
     assertEquals(before, FolderTree.of(inbox.folder()));
   }
 
@@ -203,7 +203,8 @@ class BadLakeTest {
     Ran ran = ingest(copy);
 
     assertEquals(2, ran.exit());
-    assertTrue(ran.err().startsWith("The lake " + copy + " is a copy: its tables lie in "), ran.err());
+    assertTrue(
+        ran.err().startsWith("The lake " + copy + " is a copy: its tables lie in "), ran.err());
     assertEquals(1, ran.errorLines().size());
     assertEquals(before, FolderTree.of(lake.resolve("tables")));
   }

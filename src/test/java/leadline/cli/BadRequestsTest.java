@@ -99,8 +99,7 @@ class BadRequestsTest {
 
     PROGRAM
         .run("publish", "--lake", lake, "--month", "2024-03", "--out", below)
-        .exitedWith(
-            2, "Cannot publish into " + below + ": " + below + ": Not a directory.");
+        .exitedWith(2, "Cannot publish into " + below + ": " + below + ": Not a directory.");
   }
 
   @Test

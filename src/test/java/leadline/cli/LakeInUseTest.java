@@ -33,14 +33,16 @@ class LakeInUseTest {
 
   @Test
   void aSecondWriterThatDoesNotWaitIsSentAway() throws IOException {
-    try (LockHolder other = LockHolder.of(lake)) {
-      Program.forScheduler()
-          .run("compute", "--lake", lake, "--month", "2024-03", "--wait", "0")
-          .exitedWith(75, inUse());
-      Program.forScheduler()
-          .run("ingest", "--inbox", inbox, "--lake", lake, "--wait", "0")
-          .exitedWith(75, inUse());
-    }
+    LockHolder.whileHeld(
+        lake,
+        () -> {
+          Program.forScheduler()
+              .run("compute", "--lake", lake, "--month", "2024-03", "--wait", "0")
+              .exitedWith(75, inUse());
+          Program.forScheduler()
+              .run("ingest", "--inbox", inbox, "--lake", lake, "--wait", "0")
+              .exitedWith(75, inUse());
+        });
     Program.forScheduler()
         .run("compute", "--lake", lake, "--month", "2024-03", "--wait", "0")
         .clean();
@@ -53,9 +55,11 @@ class LakeInUseTest {
             folder.resolve("job.json"),
             "{\"lake\": \"lake\", \"lock_wait_s\": 0,"
                 + " \"steps\": [{\"step\": \"ingest\", \"inbox\": \"inbox\"}]}");
-    try (LockHolder other = LockHolder.of(lake)) {
-      Program.forScheduler().run("run", job).exitedWith(75, inUse());
-    }
+    LockHolder.whileHeld(
+        lake,
+        () -> {
+          Program.forScheduler().run("run", job).exitedWith(75, inUse());
+        });
     Program.forScheduler().run("run", job).clean();
   }
 
@@ -64,29 +68,36 @@ class LakeInUseTest {
     LockHolder other = LockHolder.of(lake);
     CompletableFuture<Void> ended =
         CompletableFuture.runAsync(
-            other::close, CompletableFuture.delayedExecutor(1, TimeUnit.SECONDS));
+            other::release, CompletableFuture.delayedExecutor(1, TimeUnit.SECONDS));
     Ran ran =
-        Program.forPerson()
-            .run("compute", "--lake", lake, "--month", "2024-03", "--wait", "60");
+        Program.forPerson().run("compute", "--lake", lake, "--month", "2024-03", "--wait", "60");
     ended.join();
 
     assertEquals(0, ran.exit());
     assertEquals(
-        List.of(
-            "compute 2024-03", "waiting for another job that writes to the lake " + lake),
+        List.of("compute 2024-03", "waiting for another job that writes to the lake " + lake),
         ran.errorLines());
   }
 
   @Test
   void publishingOnlyReadsAndDoesNotWait() throws IOException {
     Program.forScheduler().run("compute", "--lake", lake, "--month", "2024-03").clean();
-    try (LockHolder other = LockHolder.of(lake)) {
-      Ran ran =
-          Program.forScheduler()
-              .run("publish", "--lake", lake, "--month", "2024-03", "--out", folder.resolve("out"))
-              .clean();
-      assertTrue(ran.out().startsWith("2024-03: "));
-    }
+    LockHolder.whileHeld(
+        lake,
+        () -> {
+          Ran ran =
+              Program.forScheduler()
+                  .run(
+                      "publish",
+                      "--lake",
+                      lake,
+                      "--month",
+                      "2024-03",
+                      "--out",
+                      folder.resolve("out"))
+                  .clean();
+          assertTrue(ran.out().startsWith("2024-03: "));
+        });
   }
 
   private String inUse() {

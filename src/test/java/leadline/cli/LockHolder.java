@@ -7,7 +7,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 
 /** Another process that holds a lake's lock until its standard input ends. */
-final class LockHolder implements AutoCloseable {
+final class LockHolder {
 
   private final Process process;
 
@@ -31,6 +31,15 @@ final class LockHolder implements AutoCloseable {
     return new LockHolder(process);
   }
 
+  static void whileHeld(Path lake, Runnable work) throws IOException {
+    LockHolder holder = of(lake);
+    try {
+      work.run();
+    } finally {
+      holder.release();
+    }
+  }
+
   public static void main(String[] arguments) throws IOException {
     try (FileChannel file =
         FileChannel.open(
@@ -41,8 +50,7 @@ final class LockHolder implements AutoCloseable {
     }
   }
 
-  @Override
-  public void close() {
+  void release() {
     try {
       process.getOutputStream().close();
     } catch (IOException e) {

@@ -34,14 +34,17 @@ class OutputTest {
     JsonNode ingested =
         program.run("ingest", "--inbox", inbox, "--lake", lake, "--json").clean().step();
     JsonNode computed =
-        program
-            .run("compute", "--lake", lake, "--month", "2024-03", "--json")
-            .clean()
-            .step();
+        program.run("compute", "--lake", lake, "--month", "2024-03", "--json").clean().step();
     JsonNode published =
         program
             .run(
-                "publish", "--lake", lake, "--month", "2024-03", "--out", folder.resolve("out"),
+                "publish",
+                "--lake",
+                lake,
+                "--month",
+                "2024-03",
+                "--out",
+                folder.resolve("out"),
                 "--json")
             .clean()
             .step();
@@ -60,8 +63,7 @@ class OutputTest {
             "rows_refused"),
         names(ingested));
     assertEquals("[\"hours.csv\",\"machines.csv\"]", ingested.get("files").toString());
-    assertEquals(
-        List.of("step", "month", "run", "known_at", "rows", "problems"), names(computed));
+    assertEquals(List.of("step", "month", "run", "known_at", "rows", "problems"), names(computed));
     assertEquals("{}", computed.get("problems").toString());
     assertEquals(List.of("step", "month", "run", "known_at", "folders"), names(published));
     assertEquals(computed.get("run"), published.get("run"));
@@ -136,14 +138,11 @@ class OutputTest {
                 "Ingested 2 files of .*/inbox as batch [0-9TZ]+-[0-9a-f]{8}:"
                     + " 4 rows read, 4 stored, 0 refused\\.\n"),
         first.out());
-    assertEquals(
-        "Nothing new in " + inbox + "; already in the lake: 2 files.\n", second.out());
+    assertEquals("Nothing new in " + inbox + "; already in the lake: 2 files.\n", second.out());
     inbox.with("hours_more.csv", SmallInbox.HOURS_HEADER + "plover,ME,2024-04-30,2500,counter,\n");
     Ran third = program.run("ingest", "--inbox", inbox, "--lake", lake).clean();
     assertTrue(
-        third
-            .out()
-            .endsWith(": 1 row read, 1 stored, 0 refused; already in the lake: 2 files.\n"),
+        third.out().endsWith(": 1 row read, 1 stored, 0 refused; already in the lake: 2 files.\n"),
         third.out());
   }
 
@@ -170,7 +169,9 @@ class OutputTest {
       Ran ingested = program.run("ingest", "--inbox", inbox, "--lake", lake).clean();
 
       assertTrue(
-          checked.out().contains("hours_more.csv: rows read 1,234, would be stored 1,234, refused 0"),
+          checked
+              .out()
+              .contains("hours_more.csv: rows read 1,234, would be stored 1,234, refused 0"),
           checked.out());
       assertTrue(
           ingested.out().endsWith(": 1,238 rows read, 1,238 stored, 0 refused.\n"), ingested.out());

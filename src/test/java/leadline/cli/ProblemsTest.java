@@ -26,8 +26,7 @@ class ProblemsTest {
 
   @Test
   void hoursThatFall() {
-    inbox.with(
-        "hours_more.csv", SmallInbox.HOURS_HEADER + "plover,ME,2024-03-15,1400,counter,\n");
+    inbox.with("hours_more.csv", SmallInbox.HOURS_HEADER + "plover,ME,2024-03-15,1400,counter,\n");
 
     assertProblem(
         "  1 problem impossible-reading, such as: plover, ME 2024-03-15: The reading of 1400 h is"
@@ -36,11 +35,9 @@ class ProblemsTest {
 
   @Test
   void aMachineThatIsNotRegistered() {
-    inbox.with(
-        "hours_more.csv", SmallInbox.HOURS_HEADER + "plover,DG1,2024-03-15,1400,counter,\n");
+    inbox.with("hours_more.csv", SmallInbox.HOURS_HEADER + "plover,DG1,2024-03-15,1400,counter,\n");
 
-    assertProblem(
-        "  1 problem unregistered-machine, such as: plover, DG1: ");
+    assertProblem("  1 problem unregistered-machine, such as: plover, DG1: ");
   }
 
   private void assertProblem(String line) {
