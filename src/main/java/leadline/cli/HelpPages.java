@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import picocli.CommandLine;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.UsageMessageSpec;
 
 /** What the help pages of all commands have in common. */
@@ -11,8 +12,27 @@ final class HelpPages {
 
   private HelpPages() {}
 
-  /** Completes the page of a command and those of the commands below it. */
-  static void complete(CommandLine command) {
+  /** Completes the pages of the program and of its commands. */
+  static void complete(CommandLine program) {
+    completeOne(program);
+    program
+        .getCommandSpec()
+        .addOption(
+            OptionSpec.builder("-V", "--version")
+                .versionHelp(true)
+                .description("Show the program's version.")
+                .build());
+    program.getSubcommands().values().forEach(HelpPages::completeOne);
+  }
+
+  private static void completeOne(CommandLine command) {
+    command
+        .getCommandSpec()
+        .addOption(
+            OptionSpec.builder("-h", "--help")
+                .usageHelp(true)
+                .description("Show this page.")
+                .build());
     UsageMessageSpec page = command.getCommandSpec().usageMessage();
     page.sortOptions(false);
     page.sortSynopsis(false);
@@ -22,7 +42,6 @@ final class HelpPages {
     page.exitCodeListHeading("%nExit codes:%n");
     page.exitCodeList(exitCodes());
     page.footerHeading("%nExamples:%n");
-    command.getSubcommands().values().forEach(HelpPages::complete);
   }
 
   private static Map<String, String> exitCodes() {

@@ -4,9 +4,7 @@ import leadline.job.ProgramVersion;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.Spec;
 
 /** The program as a whole. */
@@ -35,19 +33,6 @@ final class LeadlineCommand implements Runnable {
   final Console console;
   final Surroundings surroundings;
 
-  @Option(
-      names = {"-h", "--help"},
-      usageHelp = true,
-      scope = ScopeType.INHERIT,
-      description = "Show this page.")
-  private boolean help;
-
-  @Option(
-      names = {"-V", "--version"},
-      versionHelp = true,
-      description = "Show the program's version.")
-  private boolean version;
-
   @Spec private CommandSpec spec = CommandSpec.create();
 
   LeadlineCommand(Console console, Surroundings surroundings) {
@@ -58,7 +43,8 @@ final class LeadlineCommand implements Runnable {
   @Override
   public void run() {
     throw new ParameterException(
-        spec.commandLine(), "Name a command: " + String.join(", ", spec.subcommands().keySet()) + ".");
+        spec.commandLine(),
+        "Name a command: " + String.join(", ", spec.subcommands().keySet()) + ".");
   }
 
   /** The version as the build wrote it. */

@@ -18,7 +18,9 @@ final class Misuse implements CommandLine.IParameterExceptionHandler {
     CommandLine misused = misusedBy(misuse.getCommandLine());
     List<String> unmatched = misused.getUnmatchedArguments();
     console.warn(
-        unmatched.isEmpty() ? misuse.getMessage() : notUnderstood(unmatched.get(0), misused));
+        unmatched.isEmpty()
+            ? String.valueOf(misuse.getMessage())
+            : notUnderstood(unmatched.get(0), misused));
     console.warn("Try '" + misused.getCommandSpec().qualifiedName() + " --help'.");
     return ExitCode.UNUSABLE_INPUT.number();
   }

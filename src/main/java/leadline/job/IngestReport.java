@@ -63,8 +63,7 @@ record IngestReport(StepOutcome.Ingested outcome) implements StepReport {
     List<String> warnings = new ArrayList<>();
     outcome.unusable().stream().map(FileFault::sentence).forEach(warnings::add);
     outcome.unknownColumns().forEach((file, columns) -> warnings.add(notUsed(file, columns)));
-    List<RefusedRow> shown =
-        outcome.firstRefused().stream().limit(REFUSED_ROWS_SHOWN).toList();
+    List<RefusedRow> shown = outcome.firstRefused().stream().limit(REFUSED_ROWS_SHOWN).toList();
     shown.stream().flatMap(row -> row.sentences().stream()).forEach(warnings::add);
     if (outcome.rowsRefused() > shown.size()) {
       warnings.add(

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import leadline.intake.Inbox;
 import leadline.lake.Damage;
@@ -53,8 +54,12 @@ public final class JobRunner {
   private StepOutcome onSoundLake(Step step, Job job) {
     try {
       return run(step, job);
-    } catch (RuntimeException fault) {
-      throw Damage.in(job.lake(), fault).<RuntimeException>map(damage -> damage).orElse(fault);
+    } catch (Exception fault) { // Spark's own is checked, and thrown without being declared
+      Optional<LakeException> damage = Damage.in(job.lake(), fault);
+      if (damage.isPresent()) {
+        throw damage.get();
+      }
+      throw fault;
     }
   }
 

@@ -52,12 +52,15 @@ final class Publish {
     Run run = chosen(step);
     List<PublishedTable> tables = tables(run);
     RunManifest manifest = manifest(run, begun);
-    Issue issue = new Issue(manifest, standing(run, step.choice()), tables, String.join("\n\n", cautions) + "\n");
+    Issue issue =
+        new Issue(
+            manifest, standing(run, step.choice()), tables, String.join("\n\n", cautions) + "\n");
     try {
       List<Path> links = new Publication(step.out(), boundary).publish(issue);
       return new StepOutcome.Published(run, links, words(issue));
     } catch (IOException e) {
-      throw new UnusableRequest("Cannot publish into " + step.out() + ": " + FileTrouble.inWords(e) + ".");
+      throw new UnusableRequest(
+          "Cannot publish into " + step.out() + ": " + FileTrouble.inWords(e) + ".");
     }
   }
 

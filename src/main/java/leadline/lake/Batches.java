@@ -46,7 +46,8 @@ public final class Batches {
   /** All committed batches, the oldest first. */
   public List<Batch> committed() {
     return lake.find(LakeTable.BATCHES)
-        .map(table -> Stored.list(table, Batches::decode, Comparator.comparingLong(Batch::sequence)))
+        .map(
+            table -> Stored.list(table, Batches::decode, Comparator.comparingLong(Batch::sequence)))
         .orElse(List.of());
   }
 

@@ -2,6 +2,7 @@ package leadline.lake;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.iceberg.exceptions.NotFoundException;
 import org.apache.iceberg.exceptions.RuntimeIOException;
@@ -11,13 +12,13 @@ import org.apache.parquet.io.ParquetDecodingException;
 /** Tells a file of the lake that cannot be used from a fault of the program. */
 public final class Damage {
 
-  /** Parquet says so by a {@link RuntimeException} of no kind of its own. */
+  /** Parquet says so by a {@link RuntimeException} that names no file. */
   private static final String NOT_PARQUET = "is not a Parquet file";
 
   private Damage() {}
 
   /** The damage in words, where the fault comes from a file of the lake. */
-  public static Optional<LakeException> in(Path lake, RuntimeException fault) {
+  public static Optional<LakeException> in(Path lake, Exception fault) {
     return Stream.iterate((Throwable) fault, cause -> cause != null, Throwable::getCause)
         .filter(Damage::isDamage)
         .reduce((outer, inner) -> inner)
@@ -36,8 +37,10 @@ public final class Damage {
     return "A file of the lake "
         + lake
         + " cannot be used: "
-        + damage.getMessage()
-        + Optional.ofNullable(damage.getCause()).map(cause -> ": " + cause.getMessage()).orElse("")
+        + Stream.iterate(damage, cause -> cause != null, Throwable::getCause)
+            .map(cause -> String.valueOf(cause.getMessage()))
+            .distinct()
+            .collect(Collectors.joining(": "))
         + ". If it is damaged or gone, bring the whole lake back from a backup; if the lake was"
         + " moved, move it back.";
   }

@@ -30,7 +30,8 @@ final class LakeFolder {
         Files.createDirectories(folder);
       }
       if (!Files.isWritable(folder)) {
-        throw new LakeException("Cannot write to the lake folder " + folder + ": check its rights.");
+        throw new LakeException(
+            "Cannot write to the lake folder " + folder + ": check its rights.");
       }
       LakeFormat.markOrCheck(folder);
       requireCatalog(folder);

@@ -40,7 +40,10 @@ final class LakeFormat {
     String text = Files.readString(folder.resolve(FILE)).strip();
     if (!text.matches("[0-9]{1,6}")) {
       throw new LakeException(
-          folder.resolve(FILE) + " holds '" + text + "' where a number should be: bring the file back from a"
+          folder.resolve(FILE)
+              + " holds '"
+              + text
+              + "' where a number should be: bring the file back from a"
               + " backup.");
     }
     int version = Integer.parseInt(text);

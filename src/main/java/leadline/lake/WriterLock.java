@@ -70,7 +70,11 @@ final class WriterLock {
       return Optional.empty();
     } catch (IOException e) {
       throw new LakeException(
-          "Cannot write to the lake folder " + file.getParent() + ": " + FileTrouble.inWords(e) + ".",
+          "Cannot write to the lake folder "
+              + file.getParent()
+              + ": "
+              + FileTrouble.inWords(e)
+              + ".",
           e);
     }
   }

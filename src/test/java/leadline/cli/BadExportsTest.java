@@ -24,10 +24,15 @@ class BadExportsTest {
 
   @TempDir Path folder;
 
-  private record Case(String name, String file, byte[] bytes, String sentence, int stored) {
+  private record Case(
+      String name, String file, String text, Charset encoding, String sentence, int stored) {
 
     Case(String name, String file, String text, String sentence, int stored) {
-      this(name, file, text.getBytes(StandardCharsets.UTF_8), sentence, stored);
+      this(name, file, text, StandardCharsets.UTF_8, sentence, stored);
+    }
+
+    byte[] bytes() {
+      return text.getBytes(encoding);
     }
 
     @Override
@@ -91,22 +96,28 @@ class BadExportsTest {
         new Case(
             "a row in windows-1252",
             "hours_bad.csv",
-            (HEADER + GOOD + "plover,ME,2024-05-31,3000,counter,gepr\u00fcft\n" + GOOD)
-                .getBytes(Charset.forName("windows-1252")),
+            HEADER + GOOD + "plover,ME,2024-05-31,3000,counter,gepr\u00fcft\n" + GOOD,
+            Charset.forName("windows-1252"),
             "line 3: The row is not UTF-8 at \"31,3000,counter,gepr\\xFCft\"",
             2),
         new Case(
             "an unknown part",
             "findings_bad.csv",
-            "vessel,overhaul,part,mode_no,opened\nplover,O1,nozzel,1,yes\nplover,O1,nozzle,1,yes\n",
+            """
+            vessel,overhaul,part,mode_no,opened
+            plover,O1,nozzel,1,yes
+            plover,O1,nozzle,1,yes
+            """,
             "line 2, column part: part \"nozzel\" is not a part of the catalogue",
             1),
         new Case(
             "an unknown component",
             "overhauls_bad.csv",
-            "vessel,overhaul,machine,component,done_on,reason\n"
-                + "plover,O1,ME,fuel-valve,2024-02-10,planned\n"
-                + "plover,O2,ME,fuel-injector,2024-02-10,planned\n",
+            """
+            vessel,overhaul,machine,component,done_on,reason
+            plover,O1,ME,fuel-valve,2024-02-10,planned
+            plover,O2,ME,fuel-injector,2024-02-10,planned
+            """,
             "line 2, column component: component \"fuel-valve\" is not a component of the catalogue",
             1));
   }
@@ -142,7 +153,8 @@ class BadExportsTest {
         new Case(
             "a file in UTF-16",
             "hours_bad.csv",
-            (HEADER + GOOD).getBytes(StandardCharsets.UTF_16),
+            HEADER + GOOD,
+            StandardCharsets.UTF_16,
             "line 1: the header holds NUL bytes, so the file is UTF-16",
             0),
         new Case(
@@ -246,7 +258,8 @@ class BadExportsTest {
     SmallInbox inbox = SmallInbox.in(folder.resolve("inbox")).with("notes.txt", "none");
     Ran ran = Program.forScheduler().run("ingest", "--inbox", inbox, "--lake", lake()).clean();
 
-    assertTrue(ran.out().endsWith(" 4 rows read, 4 stored, 0 refused; not CSV: 1 file.\n"), ran.out());
+    assertTrue(
+        ran.out().endsWith(" 4 rows read, 4 stored, 0 refused; not CSV: 1 file.\n"), ran.out());
   }
 
   private Ran ingest(SmallInbox inbox) {

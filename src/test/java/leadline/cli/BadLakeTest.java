@@ -50,7 +50,8 @@ class BadLakeTest {
     Path below = folder.resolve("inbox/hours.csv/lake");
 
     ingest(below)
-        .exitedWith(2, "Cannot make the lake folder " + below + ": " + below + ": Not a directory.");
+        .exitedWith(
+            2, "Cannot make the lake folder " + below + ": " + below + ": Not a directory.");
   }
 
   @Test
@@ -59,8 +60,7 @@ class BadLakeTest {
 
     ingest(inbox.folder())
         .exitedWith(
-            2,
-            "The folder " + inbox + " is neither empty nor a lake: name another for the lake.");
+            2, "The folder " + inbox + " is neither empty nor a lake: name another for the lake.");
     assertEquals(before, FolderTree.of(inbox.folder()));
   }
 
@@ -166,14 +166,17 @@ class BadLakeTest {
 
   /** The checksums beside the files are the file system's, and a copy may lack them. */
   @ParameterizedTest
-  @ValueSource(strings = {"tables/records/hours/data", "tables/records/batches/data"})
-  void aDamagedFileWithoutChecksumIsNamed(String place) throws IOException {
+  @CsvSource({
+    "tables/records/hours/data, is not a Parquet file",
+    "tables/records/batches/data, tables/records/batches/data"
+  })
+  void aDamagedFileWithoutChecksumIsSaid(String place, String named) throws IOException {
     ingest(lake).clean();
     for (Path file : filesIn(place)) {
       Files.delete(file.resolveSibling("." + file.getFileName() + ".crc"));
       Files.writeString(file, "This is not what was here.");
     }
-    assertDamage(compute(), lake.resolve(place).toString());
+    assertDamage(compute(), named);
   }
 
   @Test
@@ -200,7 +203,8 @@ class BadLakeTest {
     Ran ran = ingest(copy);
 
     assertEquals(2, ran.exit());
-    assertTrue(ran.err().startsWith("The lake " + copy + " is a copy: its tables lie in "), ran.err());
+    assertTrue(
+        ran.err().startsWith("The lake " + copy + " is a copy: its tables lie in "), ran.err());
     assertEquals(1, ran.errorLines().size());
     assertEquals(before, FolderTree.of(lake.resolve("tables")));
   }
@@ -245,10 +249,13 @@ class BadLakeTest {
         .run("publish", "--lake", lake, "--month", "2024-03", "--out", folder.resolve("out"));
   }
 
+  /** Not the JSON files, which Iceberg tries to read for a minute and a half before it gives up. */
   private List<Path> filesIn(String place) throws IOException {
     try (Stream<Path> files = Files.list(lake.resolve(place))) {
       List<Path> found =
-          files.filter(file -> !file.getFileName().toString().startsWith(".")).toList();
+          files
+              .filter(file -> file.getFileName().toString().matches("[^.].*\\.(parquet|avro)"))
+              .toList();
       assertFalse(found.isEmpty());
       return found;
     }

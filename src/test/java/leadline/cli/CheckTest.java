@@ -20,7 +20,8 @@ class CheckTest {
   @Test
   void nothingIsWritten() throws IOException {
     SmallInbox inbox = SmallInbox.in(folder.resolve("inbox")).with("crew.csv", "a,b\n");
-    Path job = job("{\"lake\": \"lake\", \"steps\": [{\"step\": \"ingest\", \"inbox\": \"inbox\"}]}");
+    Path job =
+        job("{\"lake\": \"lake\", \"steps\": [{\"step\": \"ingest\", \"inbox\": \"inbox\"}]}");
     SortedMap<String, String> before = FolderTree.of(folder);
     SortedMap<String, String> settings = FolderTree.of(Program.HOME.resolve("shared"));
 
@@ -35,9 +36,7 @@ class CheckTest {
   void everyFaultIsSaidWithItsPlace() throws IOException {
     SmallInbox inbox =
         SmallInbox.in(folder.resolve("inbox"))
-            .with(
-                "hours_bad.csv",
-                SmallInbox.HOURS_HEADER + "plover,ME,2024-02-30,many,counter,\n")
+            .with("hours_bad.csv", SmallInbox.HOURS_HEADER + "plover,ME,2024-02-30,many,counter,\n")
             .with("crew.csv", "a,b\n")
             .with("notes.txt", "none");
     Path bad = job("{\"lake\": 1, \"steps\": [{\"step\": \"ingest\"}]}");
@@ -50,10 +49,10 @@ class CheckTest {
         String.join(
             "\n",
             CATALOGUE + ": as it should be",
-            bad + ": $.lake: the number `1` is not allowed here; expected is the path of the"
-                + " folder of the lake that all steps use",
-            bad + ": $.steps[0]: `inbox` is missing; expected is the path of the folder of exports"
-                + " to take in, with its subfolders",
+            bad + ": $.lake: 1 is not allowed here; expected is a path that is not blank",
+            bad
+                + ": $.steps[0].inbox: the setting `inbox` is missing; expected is the path of the"
+                + " folder of exports",
             sound + ": as it should be",
             "crew.csv, line 1: the name does not say what the file holds; begin it with one of"
                 + " machines, hours, overhauls, findings, stock, movements, as in"

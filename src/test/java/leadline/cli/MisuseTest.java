@@ -39,7 +39,8 @@ class MisuseTest {
           """)
   void saysWhatIsWrongAndWhereTheHelpIs(String line, String message) {
     String[] arguments = line.equals("''") ? new String[0] : line.split(" ");
-    String command = line.matches("(run|ingest|compute|publish|check)\\b.*") ? " " + arguments[0] : "";
+    String command =
+        line.matches("(run|ingest|compute|publish|check)\\b.*") ? " " + arguments[0] : "";
     Ran ran = Program.forScheduler().run((Object[]) arguments);
 
     ran.exitedWith(2, message, "Try 'leadline" + command + " --help'.");
@@ -63,8 +64,17 @@ class MisuseTest {
   void aRunIsNamedOrFoundByWhatWasKnownAndNotBoth() {
     Program.forScheduler()
         .run(
-            "publish", "--lake", "a", "--month", "2024-12", "--out", "b", "--run", "c",
-            "--known-at", "2025-01-05T00:00Z")
+            "publish",
+            "--lake",
+            "a",
+            "--month",
+            "2024-12",
+            "--out",
+            "b",
+            "--run",
+            "c",
+            "--known-at",
+            "2025-01-05T00:00Z")
         .exitedWith(
             2,
             "Error: --known-at=TIME, --run=RUN are mutually exclusive (specify only one)",

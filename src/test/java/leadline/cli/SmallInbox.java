@@ -16,8 +16,10 @@ record SmallInbox(Path folder) {
     return new SmallInbox(folder)
         .with(
             "machines.csv",
-            "vessel,machine,kind,model,cylinders,places_per_cylinder\n"
-                + "plover,ME,main-engine,6X50,6,2\n")
+            """
+            vessel,machine,kind,model,cylinders,places_per_cylinder
+            plover,ME,main-engine,6X50,6,2
+            """)
         .with(
             "hours.csv",
             HOURS_HEADER

@@ -22,8 +22,8 @@ import java.util.List;
 import java.util.Objects;
 import leadline.fleet.Column;
 import leadline.fleet.RecordKind;
-import leadline.origin.FileDigest;
 import leadline.fleet.StoredRow;
+import leadline.origin.FileDigest;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
