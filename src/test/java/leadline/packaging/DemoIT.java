@@ -132,7 +132,7 @@ class DemoIT {
 
     assertEquals(List.of(), chatter);
     assertTrue(
-        launched.err().stream().anyMatch(line -> line.startsWith("findings_marrowgull.csv line")),
+        launched.err().stream().anyMatch(line -> line.startsWith("findings_marrowgull.csv")),
         "the refused rows are told there");
   }
 

@@ -77,7 +77,7 @@ class WithoutEngineIT {
 
     assertAll(
         () -> assertEquals(0, check.exit(), check::toString),
-        () -> assertEquals(List.of("jobs/demo.json: as it should be"), check.out()),
+        () -> assertTrue(check.lastLine().startsWith("jobs/demo.json: "), check::toString),
         () -> assertEquals(List.of(), check.err()));
   }
 
