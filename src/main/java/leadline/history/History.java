@@ -75,8 +75,8 @@ public final class History {
 
   /** What is wrong with a reading after the cut-off is a later report's matter. */
   private MachineLog log(MachineEntry entry) {
-    Checked<ReadingSeries, ReadingProblem> hours =
-        ReadingSeriesBuilder.build(
+    Checked<HourSeries, ReadingProblem> hours =
+        HourSeriesBuilder.build(
             readings.getOrDefault(entry.id(), List.of()), entry.counterDigits());
     workbook.report(
         hours.problems().stream().filter(problem -> !problem.at().isAfter(cutOff)).toList());

@@ -1,18 +1,106 @@
 package leadline.history;
 
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import leadline.quantity.Period;
 import leadline.quantity.RunningHours;
 
-/** A machine's hours as one series that never falls. */
-public interface HourSeries {
+/**
+ * A machine's hours as one never-falling series, through roll-overs and changes of the counter.
+ * Between two trusted readings hours are interpolated; before the first and after the last they are
+ * not known.
+ */
+public final class HourSeries {
+
+  private final List<HourMark> marks;
+
+  /**
+   * @param marks by time, with hours that never fall
+   */
+  HourSeries(List<HourMark> marks) {
+    this.marks = List.copyOf(marks);
+  }
+
+  /** From the first to the last trusted reading; none where there is no reading. */
+  public Optional<Period> span() {
+    return marks.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new Period(marks.get(0).at(), marks.get(marks.size() - 1).at()));
+  }
 
   /** The hours at a moment; none before the first and after the last trusted reading. */
-  Optional<Bounded> at(Instant moment);
+  public Optional<Bounded> at(Instant moment) {
+    return spanAt(moment).map(span -> span.at(moment));
+  }
 
   /** Hours run in a period, as far as it lies between the first and the last trusted reading. */
-  Exposure exposure(Period period);
+  public Exposure exposure(Period period) {
+    return span()
+        .flatMap(period::overlap)
+        .map(known -> upTo(known.end()).minus(upTo(known.start())))
+        .orElse(Exposure.NONE);
+  }
+
+  /**
+   * What a figure written down at a moment can mean on this series: a reading of a counter in force
+   * about then, the one before first, or the running total.
+   */
+  List<RunningHours> meaningsOf(RunningHours written, Instant moment) {
+    Set<RunningHours> meanings = new LinkedHashSet<>();
+    int after = indexAfter(moment);
+    for (int i = Math.max(0, indexBefore(moment)); i <= Math.min(after, marks.size() - 1); i++) {
+      meanings.add(written.plus(marks.get(i).offset()));
+    }
+    meanings.add(written);
+    return new ArrayList<>(meanings);
+  }
+
+  private Exposure upTo(Instant moment) {
+    HourSpan span = spanAt(moment).orElseThrow();
+    return new Exposure(span.at(moment).hours(), span.repairedAt(moment));
+  }
+
+  private Optional<HourSpan> spanAt(Instant moment) {
+    int after = indexAfter(moment);
+    if (after == 0 || marks.isEmpty()) {
+      return Optional.empty();
+    }
+    HourMark from = marks.get(after - 1);
+    if (from.at().equals(moment)) {
+      return Optional.of(new HourSpan(from, from));
+    }
+    return after == marks.size()
+        ? Optional.empty()
+        : Optional.of(new HourSpan(from, marks.get(after)));
+  }
+
+  /** The first mark after the moment, or the number of marks. */
+  private int indexAfter(Instant moment) {
+    int low = 0;
+    int high = marks.size();
+    while (low < high) {
+      int middle = (low + high) >>> 1;
+      if (marks.get(middle).at().isAfter(moment)) {
+        high = middle;
+      } else {
+        low = middle + 1;
+      }
+    }
+    return low;
+  }
+
+  /** The last mark before the moment, or -1. */
+  private int indexBefore(Instant moment) {
+    int index = indexAfter(moment) - 1;
+    while (index >= 0 && marks.get(index).at().equals(moment)) {
+      index--;
+    }
+    return index;
+  }
 
   /**
    * Hours at a moment, with the least and the most that they can have been: a machine turns 0 to 24

@@ -11,15 +11,13 @@ record HourSpan(HourMark from, HourMark to) {
 
   /** The hours at a moment of the span, with the least and the most that they can have been. */
   Bounded at(Instant moment) {
-    RunningHours hours = interpolated(moment);
+    RunningHours hours = interpolated(from.hours(), to.hours(), moment);
     return new Bounded(hours, least(moment).min(hours), most(moment).max(hours));
   }
 
+  /** Repaired hours up to a moment of the span, which has its share of those of the span. */
   RunningHours repairedAt(Instant moment) {
-    return switch (to.step()) {
-      case COUNTED, UNRECORDED -> from.repaired();
-      case ROLLED_OVER -> from.repaired().plus(interpolated(moment).minus(from.hours()));
-    };
+    return interpolated(from.repaired(), to.repaired(), moment);
   }
 
   private RunningHours least(Instant moment) {
@@ -39,17 +37,17 @@ record HourSpan(HourMark from, HourMark to) {
   }
 
   /** Rounded half up to a tenth. */
-  private RunningHours interpolated(Instant moment) {
+  private RunningHours interpolated(RunningHours first, RunningHours last, Instant moment) {
     long whole = Duration.between(from.at(), to.at()).toSeconds();
     if (whole == 0) {
-      return from.hours();
+      return first;
     }
     long part = Duration.between(from.at(), moment).toSeconds();
     BigInteger twice =
-        BigInteger.valueOf(to.hours().minus(from.hours()).tenths())
+        BigInteger.valueOf(last.minus(first).tenths())
             .multiply(BigInteger.valueOf(2 * part))
             .add(BigInteger.valueOf(whole));
-    return from.hours()
-        .plus(RunningHours.ofTenths(twice.divide(BigInteger.valueOf(2 * whole)).longValueExact()));
+    return first.plus(
+        RunningHours.ofTenths(twice.divide(BigInteger.valueOf(2 * whole)).longValueExact()));
   }
 }

@@ -5,7 +5,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Supplier;
 import leadline.fleet.Component;
 import leadline.fleet.Item;
 import leadline.fleet.MachineId;
@@ -27,9 +26,7 @@ final class ItemLedger {
   private final Component component;
   private final Workbook workbook;
   private final Map<Part, Integer> lives = new HashMap<>();
-
-  /** Entered in the workbook at the end, when every part is dated that ever will be. */
-  private final List<Runnable> visits = new ArrayList<>();
+  private final List<Seen> seen = new ArrayList<>();
 
   private RunningHours clock = RunningHours.ZERO;
   private Optional<Sighting> sighting = Optional.empty();
@@ -48,7 +45,7 @@ final class ItemLedger {
     stints.forEach(ledger::follow);
     MachineId lastMachine = stints.get(stints.size() - 1).position().machine();
     ledger.sighting.ifPresent(inSight -> ledger.shelve(lastMachine, inSight));
-    ledger.visits.forEach(Runnable::run);
+    ledger.seen.forEach(ledger::enter);
   }
 
   private void follow(Stint stint) {
@@ -75,22 +72,19 @@ final class ItemLedger {
   }
 
   private void visit(PlacedVisit visit, Sighting inSight) {
-    List<Supplier<PartState>> states = new ArrayList<>();
+    List<SeenPart> seenParts = new ArrayList<>();
     for (PartLedger part : inSight.parts()) {
       PartFinding finding = workbook.finding(visit, part.part());
-      workbook.compareAges(finding, part.ageAt(clock));
+      seenParts.add(new SeenPart(finding, part.age(), clock));
+      workbook.compareAges(finding, part.age().at(clock));
       finding.hoursSinceNew().ifPresent(age -> part.dateFrom(age, clock));
-      Supplier<Optional<RunningHours>> age = part.ageAsLaterKnown(clock);
-      states.add(() -> finding.stateAt(age.get()));
       Evidence evidence = Evidence.of(visit, finding);
       part.witness(evidence, clock).ifPresent(end -> addLife(part, end, visit));
       if (finding.isRenewed()) {
         part.renew(evidence, clock).ifPresent(end -> addLife(part, end, visit));
       }
     }
-    if (visit.isObserved()) {
-      visits.add(() -> workbook.add(visit, Optional.of(item), each(states)));
-    }
+    seen.add(new Seen(visit, seenParts));
     if (visit.isOverhaul()) {
       if (visit.isObserved()) {
         addInterval(inSight, Optional.of(visit.overhaul().reason()), visit.overhaul().machine());
@@ -99,8 +93,12 @@ final class ItemLedger {
     }
   }
 
-  private static List<PartState> each(List<Supplier<PartState>> states) {
-    return states.stream().map(Supplier::get).toList();
+  /** Only now, since ages stated later date what was seen before. */
+  private void enter(Seen visit) {
+    if (visit.visit().isObserved()) {
+      List<PartState> states = visit.parts().stream().map(SeenPart::state).toList();
+      workbook.add(visit.visit(), Optional.of(item), states);
+    }
   }
 
   private void stay(MachineId machine, Sighting inSight) {
@@ -182,6 +180,14 @@ final class ItemLedger {
 
     boolean hasRunSinceOverhaul(RunningHours now) {
       return now.isAbove(overhauledAt.orElse(since));
+    }
+  }
+
+  private record Seen(PlacedVisit visit, List<SeenPart> parts) {}
+
+  private record SeenPart(PartFinding finding, PartAge age, RunningHours at) {
+    PartState state() {
+      return finding.stateAt(age.at(at));
     }
   }
 }

@@ -13,9 +13,9 @@ import leadline.quantity.RunningHours;
  *
  * @param observed none where it was observed for no time before the cut-off
  */
-record MachineLog(MachineEntry entry, ReadingSeries hours, Optional<Period> observed) {
+record MachineLog(MachineEntry entry, HourSeries hours, Optional<Period> observed) {
 
-  static MachineLog of(MachineEntry entry, ReadingSeries hours, Instant cutOff) {
+  static MachineLog of(MachineEntry entry, HourSeries hours, Instant cutOff) {
     return new MachineLog(
         entry, hours, hours.span().flatMap(trusted -> observed(entry, trusted, cutOff)));
   }

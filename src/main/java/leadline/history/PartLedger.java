@@ -2,7 +2,6 @@ package leadline.history;
 
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.function.Supplier;
 import leadline.fleet.FailureShows;
 import leadline.fleet.Part;
 import leadline.fleet.Renewal;
@@ -27,42 +26,39 @@ final class PartLedger {
   private final Part part;
   private Stage stage = Stage.FIRST_LIFE;
   private LifeOrigin origin;
-  private Birth birth;
+  private PartAge age;
   private RunningHours seenFrom;
   private Optional<RunningHours> verifiedAt = Optional.empty();
 
-  private PartLedger(
-      Part part, LifeOrigin origin, Optional<RunningHours> newAt, RunningHours seenFrom) {
+  private PartLedger(Part part, LifeOrigin origin, PartAge age, RunningHours seenFrom) {
     this.part = part;
     this.origin = origin;
-    this.birth = new Birth(newAt);
+    this.age = age;
     this.seenFrom = seenFrom;
   }
 
   /** A part first seen now, of the age of its item if that is known since new. */
   static PartLedger firstSeen(Part part, RunningHours now, Optional<RunningHours> age) {
     return new PartLedger(
-        part, age.isPresent() ? LifeOrigin.NEW : LifeOrigin.UNKNOWN, age.map(now::minus), now);
+        part,
+        age.isPresent() ? LifeOrigin.NEW : LifeOrigin.UNKNOWN,
+        new PartAge(age.map(now::minus)),
+        now);
   }
 
   Part part() {
     return part;
   }
 
-  Optional<RunningHours> ageAt(RunningHours now) {
-    return birth.ageAt(now);
-  }
-
-  /** The age now, as it will be known once the whole life has been read. */
-  Supplier<Optional<RunningHours>> ageAsLaterKnown(RunningHours now) {
-    Birth ofThisLife = birth;
-    return () -> ofThisLife.ageAt(now);
+  /** The age of the piece now in the item. */
+  PartAge age() {
+    return age;
   }
 
   /** Takes the ship's word for the age of a part of unknown origin. */
   void dateFrom(RunningHours hoursSinceNew, RunningHours now) {
-    if (ageAt(now).isEmpty()) {
-      birth.dateAt(now.minus(hoursSinceNew));
+    if (!age.isKnown()) {
+      age.learn(hoursSinceNew, now);
       origin = LifeOrigin.HOURS_SINCE_NEW;
     }
   }
@@ -94,7 +90,7 @@ final class PartLedger {
         };
     stage = Stage.FIRST_LIFE;
     origin = LifeOrigin.RENEWED;
-    birth = new Birth(Optional.of(now));
+    age = new PartAge(Optional.of(now));
     seenFrom = now;
     verifiedAt = Optional.empty();
     return ended;
@@ -106,9 +102,9 @@ final class PartLedger {
         switch (part.failureShows()) {
           case ALWAYS -> aged(now, Observation.WorkingAt::new);
           case MAY_STAY_UNSEEN ->
-              ageAt(now).isEmpty()
-                  ? new Observation.NoAge()
-                  : new Observation.WorkingAt(ageLastVerified(verifiedAt));
+              age.isKnown()
+                  ? new Observation.WorkingAt(ageLastVerified(verifiedAt))
+                  : new Observation.NoAge();
         },
         endedBy);
   }
@@ -134,12 +130,12 @@ final class PartLedger {
   }
 
   private Observation aged(RunningHours now, Function<RunningHours, Observation> observation) {
-    return ageAt(now).map(observation).orElseGet(Observation.NoAge::new);
+    return age.at(now).map(observation).orElseGet(Observation.NoAge::new);
   }
 
   /** Zero where the part was not verified since new, or its age is not known. */
   private RunningHours ageLastVerified(Optional<RunningHours> verified) {
-    return verified.flatMap(this::ageAt).orElse(RunningHours.ZERO).max(RunningHours.ZERO);
+    return verified.flatMap(age::at).orElse(RunningHours.ZERO);
   }
 
   /**
@@ -148,24 +144,7 @@ final class PartLedger {
    */
   private RunningHours entry() {
     return part.failureShows() == FailureShows.ALWAYS && origin == LifeOrigin.HOURS_SINCE_NEW
-        ? ageAt(seenFrom).orElse(RunningHours.ZERO).max(RunningHours.ZERO)
+        ? age.at(seenFrom).orElse(RunningHours.ZERO)
         : RunningHours.ZERO;
-  }
-
-  /** When the part now in the item was new; the ship may date it only at a later visit. */
-  private static final class Birth {
-    private Optional<RunningHours> newAt;
-
-    Birth(Optional<RunningHours> newAt) {
-      this.newAt = newAt;
-    }
-
-    void dateAt(RunningHours moment) {
-      newAt = Optional.of(moment);
-    }
-
-    Optional<RunningHours> ageAt(RunningHours now) {
-      return newAt.map(now::minus);
-    }
   }
 }

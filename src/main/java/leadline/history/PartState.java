@@ -1,8 +1,10 @@
 package leadline.history;
 
 import java.util.Optional;
+import java.util.Set;
 import leadline.fleet.Action;
 import leadline.fleet.Part;
+import leadline.fleet.Renewal;
 import leadline.quantity.RunningHours;
 
 /**
@@ -12,10 +14,10 @@ import leadline.quantity.RunningHours;
  * @param actions none where the ship wrote none
  */
 public record PartState(
-    Part part, Inspection inspection, Optional<RunningHours> age, java.util.Set<Action> actions) {
+    Part part, Inspection inspection, Optional<RunningHours> age, Set<Action> actions) {
 
   public PartState {
-    actions = java.util.Set.copyOf(actions);
+    actions = Set.copyOf(actions);
   }
 
   public boolean isRenewed() {
@@ -29,7 +31,7 @@ public record PartState(
   /** Renewed on condition though still working. */
   public boolean isRejected() {
     return isRenewed()
-        && part.renewal() == leadline.fleet.Renewal.ON_CONDITION
+        && part.renewal() == Renewal.ON_CONDITION
         && inspection instanceof Inspection.Opened opened
         && opened.verdict() == Condition.BEYOND_LIMIT;
   }

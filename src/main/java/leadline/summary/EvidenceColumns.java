@@ -6,7 +6,10 @@ import java.util.List;
 public final class EvidenceColumns {
 
   public static final TableColumn<Long> EVENTS =
-      TableColumn.count("events", "how many of what the row counts were observed in the window");
+      TableColumn.count(
+          "events",
+          "what the row's figures count, observed in the window: overhauls for the endpoint's"
+              + " reason, completed intervals, or parts found failed");
   public static final TableColumn<Double> EXPOSURE =
       TableColumn.real(
           "exposure_h",

@@ -63,10 +63,10 @@ record OpeningCounts(long overhauled, long opened, long planned, long plannedOpe
   }
 
   /**
-   * Whether less than 0.8 of the planned overhauls opened the part. Without a planned overhaul
-   * nothing shows that openings were chosen.
+   * Whether less than 0.8 of the planned overhauls opened the part. Without a planned overhaul no
+   * opening was routine.
    */
   private boolean isSelective() {
-    return plannedOpened * 10 < planned * 8;
+    return planned == 0 || plannedOpened * 10 < planned * 8;
   }
 }

@@ -107,7 +107,7 @@ final class GoldenFleet {
       String vessel = row.cells().key().get(0).toString();
       rowsByVessel
           .computeIfAbsent(vessel, name -> new ArrayList<>())
-          .add(new ArrivedRow(batch, row));
+          .add(new ArrivedRow(batch, row.row()));
     }
 
     @Override

@@ -15,7 +15,7 @@ public final class SteadyHours {
 
   public static HourSeries of(long hoursADay, long repairedHoursADay) {
     long days = Duration.between(FIRST, LAST).toDays();
-    return new ReadingSeries(
+    return new HourSeries(
         List.of(
             new HourMark(
                 FIRST,

@@ -191,7 +191,9 @@ class ComponentRatesTest {
   @Test
   void strataAreTheFleetTheModelsAndTheVesselsThatCarryTheComponent() {
     TestMachine compressor =
-        TestMachine.compressor("auklet", "KM-2").observed("2024-11-30", "2024-12-31").running(3);
+        TestMachine.compressor("auklet", "ac1", "KM-2")
+            .observed("2024-11-30", "2024-12-31")
+            .running(3);
     Rows rows =
         Rows.of(
                 SPEC,
@@ -232,6 +234,29 @@ class ComponentRatesTest {
     assertEquals(List.of(1L, 1L, 1L, 1L), rows.each(VESSELS));
     // 10 and 12 injectors at 20,000 h.
     assertEquals(List.of(440_000.0, 200_000.0, 240_000.0, 440_000.0), rows.each(EXPOSURE));
+  }
+
+  @Test
+  void machinesOfOneModelOnAVesselAddUp() {
+    TestMachine first =
+        TestMachine.compressor("auklet", "ac1", "KM-2")
+            .observed("2024-11-30", "2024-12-31")
+            .running(3)
+            .visit(COMPRESSOR_VALVE, "2024-12-05", Reason.BREAKDOWN);
+    TestMachine second =
+        TestMachine.compressor("auklet", "ac2", "KM-2")
+            .observed("2024-11-30", "2024-12-31")
+            .running(5)
+            .visits(2, COMPRESSOR_VALVE, "2024-12-07", Reason.BREAKDOWN);
+    TableRow row =
+        Rows.of(SPEC, new VesselHistory("auklet", List.of(first.history(), second.history())))
+            .sinceStart()
+            .where(ENDPOINT, "breakdown")
+            .stratum("vessel", "auklet")
+            .only();
+    assertEquals(3L, row.need(EVENTS));
+    // 31 days at 3 h and at 5 h, one position each.
+    assertEquals(248.0, row.need(EXPOSURE));
   }
 
   @Test

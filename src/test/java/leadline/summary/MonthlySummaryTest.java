@@ -95,13 +95,13 @@ class MonthlySummaryTest {
   @ValueSource(longs = {1, 2, 3})
   void machinesOfAVesselMayBeCountedApart(long seed) {
     List<VesselHistory> vessels = new RandomFleet(seed).vessels(6);
-    MonthlySummary engines = MonthlySummary.start(CATALOGUE, MONTH);
-    MonthlySummary compressors = MonthlySummary.start(CATALOGUE, MONTH);
+    MonthlySummary some = MonthlySummary.start(CATALOGUE, MONTH);
+    MonthlySummary others = MonthlySummary.start(CATALOGUE, MONTH);
     for (VesselHistory vessel : vessels) {
-      engines.add(new VesselHistory(vessel.vessel(), vessel.machines().subList(0, 1)));
-      compressors.add(new VesselHistory(vessel.vessel(), vessel.machines().subList(1, 2)));
+      some.add(new VesselHistory(vessel.vessel(), vessel.machines().subList(0, 2)));
+      others.add(new VesselHistory(vessel.vessel(), vessel.machines().subList(2, 3)));
     }
-    assertEquals(rows(vessels), rows(engines.merge(compressors)));
+    assertEquals(rows(vessels), rows(some.merge(others)));
   }
 
   @ParameterizedTest

@@ -15,7 +15,7 @@ import leadline.history.PartState;
 import leadline.history.VesselHistory;
 import leadline.quantity.RunningHours;
 
-/** Vessels with an engine and a compressor each, everything about them drawn at random. */
+/** Vessels with an engine and two compressors each, everything about them drawn at random. */
 final class RandomFleet {
 
   private static final LocalDate START = LocalDate.parse("2021-01-01");
@@ -34,10 +34,13 @@ final class RandomFleet {
       TestMachine engine =
           TestMachine.engine(
               vessel, "TWS-" + "ABC".charAt(random.nextInt(3)), 4 + random.nextInt(5));
-      TestMachine compressor = TestMachine.compressor(vessel, "KM-" + random.nextInt(2));
+      TestMachine first = TestMachine.compressor(vessel, "ac1", "KM-" + random.nextInt(2));
+      TestMachine second = TestMachine.compressor(vessel, "ac2", "KM-" + random.nextInt(2));
       fill(engine, List.of(TestCatalogue.INJECTOR, TestCatalogue.STARTING_VALVE));
-      fill(compressor, List.of(TestCatalogue.COMPRESSOR_VALVE));
-      vessels.add(new VesselHistory(vessel, List.of(engine.history(), compressor.history())));
+      fill(first, List.of(TestCatalogue.COMPRESSOR_VALVE));
+      fill(second, List.of(TestCatalogue.COMPRESSOR_VALVE));
+      vessels.add(
+          new VesselHistory(vessel, List.of(engine.history(), first.history(), second.history())));
     }
     return vessels;
   }

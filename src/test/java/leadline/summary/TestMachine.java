@@ -52,8 +52,8 @@ final class TestMachine {
     return of(vessel, "me", "main-engine", model, cylinders);
   }
 
-  static TestMachine compressor(String vessel, String model) {
-    return of(vessel, "ac1", "air-compressor", model, 0);
+  static TestMachine compressor(String vessel, String machine, String model) {
+    return of(vessel, machine, "air-compressor", model, 0);
   }
 
   private static TestMachine of(

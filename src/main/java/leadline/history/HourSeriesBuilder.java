@@ -12,7 +12,7 @@ import leadline.problem.Checked;
 import leadline.quantity.RunningHours;
 
 /** Joins a machine's readings, each checked against the last one trusted. */
-final class ReadingSeriesBuilder {
+final class HourSeriesBuilder {
 
   private static final Comparator<Reading> IN_TIME =
       Comparator.comparing(Reading::at).thenComparing(Reading::kind).thenComparing(Reading::hours);
@@ -23,7 +23,7 @@ final class ReadingSeriesBuilder {
   private final List<HourMark> marks = new ArrayList<>();
   private final List<ReadingProblem> problems = new ArrayList<>();
 
-  private ReadingSeriesBuilder(Optional<Integer> counterDigits) {
+  private HourSeriesBuilder(Optional<Integer> counterDigits) {
     this.fullCounter =
         counterDigits.map(digits -> RunningHours.ofHours(Math.round(Math.pow(10, digits))));
   }
@@ -32,11 +32,11 @@ final class ReadingSeriesBuilder {
    * @param readings of one machine, in any order
    * @param counterDigits whole digits that its counter shows
    */
-  static Checked<ReadingSeries, ReadingProblem> build(
+  static Checked<HourSeries, ReadingProblem> build(
       List<Reading> readings, Optional<Integer> counterDigits) {
-    ReadingSeriesBuilder builder = new ReadingSeriesBuilder(counterDigits);
+    HourSeriesBuilder builder = new HourSeriesBuilder(counterDigits);
     readings.stream().sorted(IN_TIME).forEach(builder::add);
-    return new Checked<>(new ReadingSeries(builder.marks), builder.problems);
+    return new Checked<>(new HourSeries(builder.marks), builder.problems);
   }
 
   private void add(Reading reading) {
