@@ -22,6 +22,7 @@ import picocli.CommandLine.Spec;
       IngestCommand.class,
       ComputeCommand.class,
       PublishCommand.class,
+      EstimateCommand.class,
       CheckCommand.class
     },
     footerHeading = "%nExamples:%n",
@@ -48,7 +49,7 @@ final class LeadlineCommand implements Runnable {
   @Override
   public void run() {
     throw new picocli.CommandLine.ParameterException(
-        spec.commandLine(), "Name a command: run, ingest, compute, publish or check.");
+        spec.commandLine(), "Name a command: run, ingest, compute, publish, estimate or check.");
   }
 
   /** The version as the build wrote it. */
