@@ -7,22 +7,39 @@ import java.util.Optional;
 /**
  * All methods, in the order of the table that users read:
  *
- * <table>
- * <caption>Methods</caption>
- * <tr><th>METHOD</th><th>prints</th><th>reads</th></tr>
- * <tr><td>{@code kaplan-meier}</td><td>{@code km.*}, {@code na.*} (Nelson-Aalen)</td>
- *     <td>lives, exact and right-censored</td></tr>
- * <tr><td>{@code rate}</td><td>{@code rate.*}, {@code mtbf.*}</td><td>counts</td></tr>
- * <tr><td>{@code proportion}</td><td>{@code clopper_pearson.*}, {@code wilson.*}</td>
- *     <td>pairs x, n</td></tr>
- * <tr><td>{@code rate-ratio}</td><td>{@code ratio.*}</td><td>pairs x1, t1, x2, t2</td></tr>
- * </table>
+ * <pre>
+ * | METHOD | prints | reads |
+ * |---|---|---|
+ * | `kaplan-meier` | `km.*`, `na.*` (Nelson-Aalen); given an age reached, with the setting `conditional_on` | life, exact or right-censored |
+ * | `rate` | `rate.*` (Garwood, mid-p), `mtbf.*` | counts |
+ * | `proportion` | `clopper_pearson.*`, `wilson.*`, `mid_p.*` | pairs `x,n[,conf]` |
+ * | `rate-ratio` | `ratio.*` | pairs `x1,t1,x2,t2` |
+ * | `vessel-rates` | `pooled.*`, `homogeneity.*`, `poisson.*`, `overdispersion.*`, `shrunk.*` (for publication: mean and spread integrated out), `eb.*` (plug-in, for checking), `ms.*` (multi-sample; `ms_zero.*` by plain pooling where its variance came out negative) | counts with unit |
+ * | `age-replacement` | `age.*` | costs |
+ * | `block-replacement` | `block.*` | costs |
+ * | `failure-finding` | `hidden.unavailability`, `hidden.interval_required` (exact; lambda tau / 2 overstates) | `shape,scale,interval[,tested][,required_unavailability]` |
+ * | `spares` | `spares.mean`, `.hold`, `.assurance`, Poisson, for the setting `assurance` (0.95) | `mean` |
+ * | `spares-uncertain-rate` | the same, negative binomial | `gamma_shape,gamma_exposure,exposure` |
+ * | `spares-ageing` | the same, one demand of all rows, each part with its own chance | `shape,scale,age,ahead,weight` |
+ * | `adjust-p` | `holm.p`, `bh.p` (Benjamini-Hochberg) | `p` |
+ * </pre>
  */
 public final class Methods {
 
   static final List<Method> ALL =
       List.of(
-          new KaplanMeierMethod(), new RateMethod(), new ProportionMethod(), new RateRatioMethod());
+          new KaplanMeierMethod(),
+          new RateMethod(),
+          new ProportionMethod(),
+          new RateRatioMethod(),
+          new VesselRatesMethod(),
+          new AgeReplacementMethod(),
+          new BlockReplacementMethod(),
+          new FailureFindingMethod(),
+          new SparesMethod(),
+          new SparesUncertainRateMethod(),
+          new SparesAgeingMethod(),
+          new AdjustPMethod());
 
   private Methods() {}
 
@@ -34,7 +51,7 @@ public final class Methods {
   /** One line for each method: its word, what it reads. */
   public static List<String> lines() {
     return ALL.stream()
-        .map(method -> "  %-16s %s".formatted(method.word(), method.reads()))
+        .map(method -> "  %-22s %s".formatted(method.word(), method.reads()))
         .toList();
   }
 
