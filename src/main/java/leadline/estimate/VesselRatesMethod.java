@@ -32,7 +32,7 @@ final class VesselRatesMethod implements Method {
 
   @Override
   public String reads() {
-    return "failures,exposure,unit";
+    return "failures,exposure[,unit]";
   }
 
   @Override
