@@ -1,13 +1,19 @@
 package leadline.cli;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
+import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Function;
+import leadline.fleet.Catalogue;
 import leadline.settings.CatalogueFile;
 import leadline.settings.JobFile;
+import leadline.settings.SettingsException;
+import leadline.settings.SharedFolder;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -18,12 +24,17 @@ import picocli.CommandLine.ParentCommand;
 @Command(
     name = "check",
     description = {
-      "Checks the catalogue, job files and an inbox without writing anything: every fault with",
-      "its file, line and column, and what to do."
+      "Finds faults in job files and in an inbox, and writes nothing.",
+      "",
+      "Prints every fault of the catalogue, the job files and the exports with its file, line and"
+          + " column, and what to do. Refused rows alone are no failure, as they are none to"
+          + " `ingest`."
     },
-    mixinStandardHelpOptions = true,
-    footerHeading = "%nExamples:%n",
-    footer = {"  leadline check jobs/monthly.json", "  leadline check --inbox exports/2026-10"})
+    footer = {
+      "  leadline check jobs/monthly.json",
+      "  leadline check --inbox exports/2026-10",
+      "  leadline check"
+    })
 final class CheckCommand implements Callable<Integer> {
 
   @ParentCommand private LeadlineCommand leadline;
@@ -35,21 +46,33 @@ final class CheckCommand implements Callable<Integer> {
   private @Nullable Path inbox;
 
   @Override
-  public Integer call() {
+  public Integer call() throws IOException {
     Surroundings around = leadline.surroundings;
+    SharedFolder shared = around.shared();
+    Instant now = around.clock().instant();
+    Optional<Catalogue> catalogue =
+        sound(shared.catalogue(), file -> CatalogueFile.read(file, shared));
+    boolean allSound = catalogue.isPresent();
     for (Path jobFile : jobFiles) {
-      JobFile.read(jobFile, around.environment(), around.shared(), around.clock().instant());
-      leadline.console.out().println(jobFile + ": as it should be");
+      allSound &=
+          sound(jobFile, file -> JobFile.read(file, around.environment(), shared, now)).isPresent();
     }
-    InboxCheck check =
-        new InboxCheck(
-            leadline.console,
-            CatalogueFile.read(around.shared().catalogue(), around.shared()),
-            around.clock().instant());
+    if (inbox != null && catalogue.isPresent()) {
+      allSound &= new InboxCheck(leadline.console, catalogue.get(), now).isUsable(inbox);
+    }
+    return (allSound ? ExitCode.DONE : ExitCode.UNUSABLE_INPUT).number();
+  }
+
+  /** The settings of a file, unless something is wrong with it; says either. */
+  private <T> Optional<T> sound(Path file, Function<Path, T> reader) {
+    PrintWriter out = leadline.console.out();
     try {
-      return (inbox == null ? ExitCode.DONE : check.of(inbox)).number();
-    } catch (IOException e) {
-      throw new UncheckedIOException("cannot read the inbox " + inbox, e);
+      T settings = reader.apply(file);
+      out.println(file + ": as it should be");
+      return Optional.of(settings);
+    } catch (SettingsException faults) {
+      faults.errors().forEach(out::println);
+      return Optional.empty();
     }
   }
 }

@@ -14,11 +14,11 @@ import picocli.CommandLine.ParentCommand;
 @Command(
     name = "compute",
     description = {
-      "Rebuilds machine hours, items and part lives from the records of the lake, and makes the",
-      "summary tables of a month from them."
+      "Makes a month's summary tables from the records of the lake.",
+      "",
+      "Rebuilds machine hours, items and part lives from all records that are known, or that were"
+          + " known at a moment, and reports how many problems of each kind it met."
     },
-    mixinStandardHelpOptions = true,
-    footerHeading = "%nExamples:%n",
     footer = {
       "  leadline compute --lake lake --month 2026-10",
       "  leadline compute --lake lake --month 2026-10 --known-at 2026-11-05T06:00:00Z"
@@ -32,16 +32,14 @@ final class ComputeCommand implements Callable<Integer> {
   @Option(
       names = "--known-at",
       paramLabel = "TIME",
-      converter = MomentConverter.class,
-      description = "Use what was known then, such as 2026-11-05T06:00:00Z; else all.")
+      description = "Use what was known then, as 2026-11-05T06:00:00Z.")
   private @Nullable Instant knownAt;
+
+  @Mixin private WaitOption wait;
 
   @Override
   public Integer call() {
-    return lake.run(
-            leadline,
-            new Step.Compute(
-                month.ended(leadline.surroundings.clock()), Optional.ofNullable(knownAt)))
-        .number();
+    Step step = new Step.Compute(month.month(), Optional.ofNullable(knownAt));
+    return lake.run(leadline, step, wait.patience()).number();
   }
 }

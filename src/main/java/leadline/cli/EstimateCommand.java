@@ -17,16 +17,14 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "estimate",
     description = {
-      "Runs one estimator on a CSV file and prints its results as one JSON object.",
-      "A column 'set' parts the file into several; a column 'group' gives results of each",
-      "group, unless the method compares them."
+      "Runs one estimator on a file of data and prints its results as JSON.",
+      "",
+      "A column `set` parts the file into several small ones. A column `group` gives results of"
+          + " each group, unless the method compares them.",
+      ""
     },
-    mixinStandardHelpOptions = true,
-    sortOptions = false,
     modelTransformer = SettingOptions.class,
-    footerHeading = "%n",
     footer = {
-      "Examples:",
       "  leadline estimate kaplan-meier lives.csv --conf 0.9",
       "  leadline estimate rate counts.csv --settings settings.json"
     })
@@ -34,7 +32,7 @@ final class EstimateCommand implements Callable<Integer> {
 
   @ParentCommand private LeadlineCommand leadline;
 
-  @Parameters(paramLabel = "METHOD", description = "The estimator, one of those below.")
+  @Parameters(paramLabel = "METHOD", description = "The estimator, one of those above.")
   private String method;
 
   @Parameters(paramLabel = "FILE", description = "The data, a CSV file with a header line.")

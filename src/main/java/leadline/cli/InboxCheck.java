@@ -1,21 +1,18 @@
 package leadline.cli;
 
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.Locale;
 import leadline.fleet.Catalogue;
 import leadline.fleet.StoredRow;
 import leadline.intake.ExportFile;
 import leadline.intake.ExportReader;
 import leadline.intake.FileOutcome;
 import leadline.intake.Inbox;
-import leadline.intake.InboxFile;
 import leadline.intake.RefusedRow;
 import leadline.intake.RowSink;
 import leadline.problem.FileFault;
-import leadline.problem.RowFault;
 
 /** Reads an inbox as an ingest would, and says what it would refuse. */
 final class InboxCheck {
@@ -30,35 +27,36 @@ final class InboxCheck {
     this.now = now;
   }
 
-  /** Unusable input where a file could not be read at all; refused rows alone are no failure. */
-  ExitCode of(Path folder) throws IOException {
+  /** Whether every export can be read; refused rows alone are no failure. */
+  boolean isUsable(Path folder) throws IOException {
     Inbox inbox = Inbox.list(folder);
     inbox.unusable().forEach(this::print);
+    inbox.ignored().forEach(file -> console.out().println(file + ": not CSV, passed over"));
     boolean usable = inbox.unusable().isEmpty();
-    for (InboxFile file : inbox.exports()) {
-      usable &= check(folder, file.digested(folder));
+    for (ExportFile file : inbox.exports()) {
+      usable &= isUsable(folder, file);
     }
-    return usable ? ExitCode.DONE : ExitCode.UNUSABLE_INPUT;
+    return usable;
   }
 
-  private boolean check(Path folder, ExportFile file) throws IOException {
-    try (InputStream bytes = Files.newInputStream(folder.resolve(file.path()))) {
-      FileOutcome outcome = ExportReader.read(bytes, file, catalogue, now, new PrintRefused());
-      if (outcome instanceof FileOutcome.UnusableFile unusable) {
-        unusable.faults().forEach(this::print);
-        return false;
-      } else if (outcome instanceof FileOutcome.FileTally tally) {
-        print(file, tally);
-      }
+  private boolean isUsable(Path folder, ExportFile file) throws IOException {
+    FileOutcome outcome = ExportReader.read(folder, file, catalogue, now, new PrintRefused());
+    if (outcome instanceof FileOutcome.FileTally tally) {
+      print(file, tally);
       return true;
+    } else if (outcome instanceof FileOutcome.UnusableFile unusable) {
+      unusable.faults().forEach(this::print);
+      return false;
     }
+    throw new IllegalStateException("an outcome of an unknown kind: " + outcome);
   }
 
   private void print(ExportFile file, FileOutcome.FileTally tally) {
     console
         .out()
         .printf(
-            "%s: %,d rows read, %,d would be stored, %,d refused%s%n",
+            Locale.ROOT,
+            "%s: rows read %,d, would be stored %,d, refused %,d%s%n",
             file.path(),
             tally.rowsRead(),
             tally.stored(),
@@ -79,15 +77,7 @@ final class InboxCheck {
 
     @Override
     public void refused(RefusedRow row) {
-      for (RowFault fault : row.faults()) {
-        console
-            .out()
-            .println(
-                row.origin()
-                    + (fault.column().isEmpty() ? "" : ", column " + fault.column())
-                    + ": "
-                    + fault.sentence());
-      }
+      row.sentences().forEach(console.out()::println);
     }
   }
 }

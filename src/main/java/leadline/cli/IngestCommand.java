@@ -13,16 +13,18 @@ import picocli.CommandLine.ParentCommand;
     name = "ingest",
     description = {
       "Takes the exports of an inbox into the lake as one batch.",
-      "Files that the lake already has are passed over; rows that break a rule are kept aside",
-      "with the reason."
+      "",
+      "Makes the lake if there is none. A file whose content the lake already has is passed over;"
+          + " a row that breaks a rule is kept aside with the reason; a file that cannot be read is"
+          + " named, and the others are taken in."
     },
-    mixinStandardHelpOptions = true,
-    footerHeading = "%nExamples:%n",
-    footer = {"  leadline ingest --inbox exports/2026-10 --lake lake"})
+    footer = {
+      "  leadline ingest --inbox exports/2026-10 --lake lake",
+      "  leadline ingest --inbox exports/2026-10 --lake lake --wait 600 --json"
+    })
 final class IngestCommand implements Callable<Integer> {
 
   @ParentCommand private LeadlineCommand leadline;
-  @Mixin private LakeOption lake;
 
   @Option(
       names = "--inbox",
@@ -31,8 +33,11 @@ final class IngestCommand implements Callable<Integer> {
       description = "The folder of exports, with its subfolders.")
   private Path inbox;
 
+  @Mixin private LakeOption lake;
+  @Mixin private WaitOption wait;
+
   @Override
   public Integer call() {
-    return lake.run(leadline, new Step.Ingest(inbox.toAbsolutePath())).number();
+    return lake.run(leadline, new Step.Ingest(inbox.toAbsolutePath()), wait.patience()).number();
   }
 }

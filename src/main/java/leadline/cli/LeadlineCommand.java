@@ -4,18 +4,17 @@ import leadline.job.ProgramVersion;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** The program as a whole. */
 @Command(
     name = "leadline",
     description = {
-      "From the overhaul and running-hour records of a fleet to rates, intervals and part lives,"
-          + " each with its uncertainty."
+      "From the overhaul and running-hour records of a fleet to rates, intervals and"
+          + " part lives, each with its uncertainty."
     },
-    mixinStandardHelpOptions = true,
     versionProvider = LeadlineCommand.Version.class,
-    sortOptions = false,
     synopsisSubcommandLabel = "COMMAND",
     subcommands = {
       RunCommand.class,
@@ -25,14 +24,10 @@ import picocli.CommandLine.Spec;
       EstimateCommand.class,
       CheckCommand.class
     },
-    footerHeading = "%nExamples:%n",
     footer = {
       "  leadline run jobs/demo.json         everything, on the sample data",
       "  leadline check --inbox exports      what an ingest would refuse, and why",
-      "  leadline COMMAND --help             one command, with examples",
-      "",
-      "Exit codes: 0 done; 1 a fault of the program; 2 command line, settings or an input",
-      "file to mend; 75 the lake is in use, try again."
+      "  leadline COMMAND --help             one command, with examples"
     })
 final class LeadlineCommand implements Runnable {
 
@@ -48,8 +43,9 @@ final class LeadlineCommand implements Runnable {
 
   @Override
   public void run() {
-    throw new picocli.CommandLine.ParameterException(
-        spec.commandLine(), "Name a command: run, ingest, compute, publish, estimate or check.");
+    throw new ParameterException(
+        spec.commandLine(),
+        "Name a command: " + String.join(", ", spec.subcommands().keySet()) + ".");
   }
 
   /** The version as the build wrote it. */

@@ -3,6 +3,8 @@ package leadline.cli;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
+import java.time.Instant;
+import leadline.quantity.ReportMonth;
 import picocli.CommandLine;
 
 /** The program's entry: the one class that ends the process. */
@@ -30,11 +32,15 @@ public final class Main {
 
   /** Runs one command and returns its exit code. */
   static int run(Console console, Surroundings surroundings, String... arguments) {
-    return new CommandLine(new LeadlineCommand(console, surroundings))
-        .setOut(console.out())
-        .setErr(console.err())
-        .setCaseInsensitiveEnumValuesAllowed(true)
-        .setExecutionExceptionHandler(new Faults(console))
-        .execute(arguments);
+    CommandLine program =
+        new CommandLine(new LeadlineCommand(console, surroundings))
+            .setOut(console.out())
+            .setErr(console.err())
+            .registerConverter(ReportMonth.class, new EndedMonth(surroundings.clock()))
+            .registerConverter(Instant.class, new PastMoment(surroundings.clock()))
+            .setParameterExceptionHandler(new Misuse(console))
+            .setExecutionExceptionHandler(new Faults(console));
+    HelpPages.complete(program);
+    return program.execute(arguments);
   }
 }

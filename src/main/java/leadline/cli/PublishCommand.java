@@ -2,8 +2,8 @@ package leadline.cli;
 
 import java.nio.file.Path;
 import java.time.Instant;
-import java.util.Optional;
 import java.util.concurrent.Callable;
+import leadline.settings.Job;
 import leadline.settings.Step;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ArgGroup;
@@ -16,12 +16,13 @@ import picocli.CommandLine.ParentCommand;
 @Command(
     name = "publish",
     description = {
-      "Writes a month's tables as CSV and Parquet, with a data package and the run's manifest,",
-      "into DIR/MONTH, and prints the month in words. Takes the newest run unless one is named;",
-      "a run that knew less than the newest goes to a folder of its own."
+      "Writes a month's tables into a folder and prints the month in words.",
+      "",
+      "DIR/MONTH then holds the tables as CSV and Parquet with their data package, and run.json,"
+          + " which says what they were made from. Takes the run that knows most, and of those the"
+          + " newest. A run that knew less goes to a folder of its own, beside the month's:"
+          + " DIR/MONTH-known-at-TIME."
     },
-    mixinStandardHelpOptions = true,
-    footerHeading = "%nExamples:%n",
     footer = {
       "  leadline publish --lake lake --month 2026-10 --out reports",
       "  leadline publish --lake lake --month 2026-10 --out reports \\",
@@ -40,40 +41,33 @@ final class PublishCommand implements Callable<Integer> {
       description = "The folder in which the month's own folder is made.")
   private Path out;
 
-  @ArgGroup private @Nullable Choice choice;
+  @ArgGroup private Choice choice = new Choice();
 
-  /** Which run, where not the newest. */
+  /** Which run; without either, the newest. */
   static final class Choice {
     @Option(
         names = "--known-at",
         paramLabel = "TIME",
-        converter = MomentConverter.class,
-        description = "The newest run on what was known then.")
+        description = "Take the newest run on what was known then.")
     private @Nullable Instant knownAt;
 
-    @Option(names = "--run", paramLabel = "RUN", description = "The run of this name.")
+    @Option(
+        names = "--run",
+        paramLabel = "RUN",
+        description = "Take the run of this name, which `compute` gave it.")
     private @Nullable String run;
+
+    private Step.RunChoice run() {
+      if (run != null) {
+        return new Step.RunChoice.Named(run);
+      }
+      return knownAt == null ? new Step.RunChoice.Newest() : new Step.RunChoice.KnownAt(knownAt);
+    }
   }
 
   @Override
   public Integer call() {
-    return lake.run(
-            leadline,
-            new Step.Publish(
-                month.ended(leadline.surroundings.clock()), out.toAbsolutePath(), runChoice()))
-        .number();
-  }
-
-  private Step.RunChoice runChoice() {
-    Optional<Choice> chosen = Optional.ofNullable(choice);
-    return chosen
-        .flatMap(given -> Optional.ofNullable(given.run))
-        .<Step.RunChoice>map(Step.RunChoice.Named::new)
-        .or(
-            () ->
-                chosen
-                    .flatMap(given -> Optional.ofNullable(given.knownAt))
-                    .map(Step.RunChoice.KnownAt::new))
-        .orElseGet(Step.RunChoice.Newest::new);
+    Step step = new Step.Publish(month.month(), out.toAbsolutePath(), choice.run());
+    return lake.run(leadline, step, Job.DEFAULT_LOCK_WAIT).number();
   }
 }

@@ -12,20 +12,23 @@ import picocli.CommandLine.ParentCommand;
     name = "run",
     description = {
       "Runs the steps of a job file in order: what a scheduler calls.",
-      "The last line on standard output is one JSON object with every step's outcome."
+      "",
+      "When all steps are done, the last line on standard output is one JSON object with what each"
+          + " of them did. A step that fails ends the job; what was done before it stays done, and"
+          + " running the job again repeats no ingest."
     },
-    mixinStandardHelpOptions = true,
-    footerHeading = "%nExamples:%n",
     footer = {
       "  leadline run jobs/demo.json",
-      "  LEADLINE_LAKE=/srv/lake LEADLINE_INBOX=/srv/exports LEADLINE_OUT=/srv/reports \\",
-      "    leadline run jobs/monthly.json"
+      "  export LEADLINE_LAKE=lake LEADLINE_INBOX=exports LEADLINE_OUT=reports",
+      "  leadline run jobs/monthly.json"
     })
 final class RunCommand implements Callable<Integer> {
 
   @ParentCommand private LeadlineCommand leadline;
 
-  @Parameters(paramLabel = "JOBFILE", description = "A job file, JSON.")
+  @Parameters(
+      paramLabel = "JOBFILE",
+      description = "A job file, JSON; its paths are relative to it.")
   private Path jobFile;
 
   @Override

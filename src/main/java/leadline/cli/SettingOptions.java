@@ -22,16 +22,15 @@ final class SettingOptions implements CommandLine.IModelTransformer {
               .type(String.class)
               .build());
     }
-    spec.usageMessage().footer(withMethods(spec.usageMessage().footer()));
+    spec.usageMessage().description(withMethods(spec.usageMessage().description()));
     return spec;
   }
 
-  private static String[] withMethods(String... footer) {
+  private static String[] withMethods(String... description) {
     return Stream.of(
+            Stream.of(description),
             Stream.of("Methods and the columns that they read:"),
-            Methods.lines().stream(),
-            Stream.of(""),
-            Stream.of(footer))
+            Methods.lines().stream())
         .flatMap(lines -> lines)
         .toArray(String[]::new);
   }

@@ -27,7 +27,7 @@ final class Steps {
   }
 
   ExitCode inJson() {
-    List<StepOutcome> outcomes = run(outcome -> warn(new StepReport(outcome)));
+    List<StepOutcome> outcomes = run(outcome -> warn(StepReport.of(outcome)));
     console.out().println(StepReport.json(outcomes));
     return exitCode(outcomes);
   }
@@ -51,7 +51,7 @@ final class Steps {
   }
 
   private void print(StepOutcome outcome) {
-    StepReport report = new StepReport(outcome);
+    StepReport report = StepReport.of(outcome);
     warn(report);
     report.words().forEach(console.out()::println);
   }

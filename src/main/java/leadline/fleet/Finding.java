@@ -20,7 +20,7 @@ public record Finding(
     Optional<RunningHours> hoursSinceNew,
     Origin origin) {
 
-  public static Finding of(StoredRow row) {
+  public static Finding of(SourcedRow row) {
     Cells cells = row.cells();
     return new Finding(
         new OverhaulId(cells.need(FindingLayout.VESSEL), cells.need(FindingLayout.OVERHAUL)),

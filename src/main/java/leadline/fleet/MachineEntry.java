@@ -20,7 +20,7 @@ public record MachineEntry(
     Optional<LocalDate> recordsFrom,
     Origin origin) {
 
-  public static MachineEntry of(StoredRow row) {
+  public static MachineEntry of(SourcedRow row) {
     Cells cells = row.cells();
     return new MachineEntry(
         new MachineId(cells.need(MachineLayout.VESSEL), cells.need(MachineLayout.MACHINE)),

@@ -28,7 +28,7 @@ public record Overhaul(
     Optional<TestResult> testResult,
     Origin origin) {
 
-  public static Overhaul of(StoredRow row) {
+  public static Overhaul of(SourcedRow row) {
     Cells cells = row.cells();
     String vessel = cells.need(OverhaulLayout.VESSEL);
     LocalDate doneOn = cells.need(OverhaulLayout.DONE_ON);

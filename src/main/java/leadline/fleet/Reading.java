@@ -8,7 +8,7 @@ import leadline.quantity.RunningHours;
 public record Reading(
     MachineId machine, Instant at, RunningHours hours, ReadingKind kind, Origin origin) {
 
-  public static Reading of(StoredRow row) {
+  public static Reading of(SourcedRow row) {
     Cells cells = row.cells();
     return new Reading(
         new MachineId(cells.need(HoursLayout.VESSEL), cells.need(HoursLayout.MACHINE)),

@@ -9,4 +9,13 @@ import leadline.origin.Origin;
  * @param extras the cells of columns that the layout does not know, by header
  * @param raw the row's text as it stood in the file
  */
-public record StoredRow(Cells cells, SortedMap<String, String> extras, String raw, Origin origin) {}
+public record StoredRow(SourcedRow row, SortedMap<String, String> extras, String raw) {
+
+  public Cells cells() {
+    return row.cells();
+  }
+
+  public Origin origin() {
+    return row.origin();
+  }
+}

@@ -1,7 +1,7 @@
 package leadline.history;
 
 import java.io.Serializable;
-import leadline.fleet.StoredRow;
+import leadline.fleet.SourcedRow;
 import leadline.origin.Arrival;
 
 /**
@@ -9,7 +9,7 @@ import leadline.origin.Arrival;
  *
  * @param batch the batch's place in the list of committed batches
  */
-public record ArrivedRow(long batch, StoredRow row) implements Serializable {
+public record ArrivedRow(long batch, SourcedRow row) implements Serializable {
 
   public Arrival arrival() {
     return new Arrival(batch, row.origin());

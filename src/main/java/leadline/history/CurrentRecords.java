@@ -14,7 +14,7 @@ import leadline.fleet.Overhaul;
 import leadline.fleet.OverhaulId;
 import leadline.fleet.Reading;
 import leadline.fleet.RecordKind;
-import leadline.fleet.StoredRow;
+import leadline.fleet.SourcedRow;
 
 /**
  * One vessel's rows, with duplicates, corrections and withdrawals decided.
@@ -23,7 +23,7 @@ import leadline.fleet.StoredRow;
  * @param withdrawn the overhauls that the ship cancelled
  */
 public record CurrentRecords(
-    String vessel, List<StoredRow> rows, Set<OverhaulId> withdrawn, Census census) {
+    String vessel, List<SourcedRow> rows, Set<OverhaulId> withdrawn, Census census) {
 
   public CurrentRecords {
     rows = List.copyOf(rows);
@@ -58,7 +58,7 @@ public record CurrentRecords(
                         CurrentRecords::kind, RecordVersions::count, Census.Count::plus))));
   }
 
-  public List<StoredRow> rows(RecordKind kind) {
+  public List<SourcedRow> rows(RecordKind kind) {
     return rows.stream().filter(row -> row.cells().kind() == kind).toList();
   }
 
@@ -74,7 +74,7 @@ public record CurrentRecords(
             .toList());
   }
 
-  private <T> List<T> each(RecordKind kind, Function<StoredRow, T> reader) {
+  private <T> List<T> each(RecordKind kind, Function<SourcedRow, T> reader) {
     return rows(kind).stream().map(reader).toList();
   }
 

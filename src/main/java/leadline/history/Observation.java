@@ -11,10 +11,14 @@ public sealed interface Observation extends Serializable {
   String word();
 
   /** The greatest age at which the part is known to have worked; none without an age. */
-  Optional<RunningHours> workedAt();
+  default Optional<RunningHours> workedAt() {
+    return Optional.empty();
+  }
 
   /** The least age by which the part is known to have failed; none where it is not. */
-  Optional<RunningHours> failedBy();
+  default Optional<RunningHours> failedBy() {
+    return Optional.empty();
+  }
 
   /** Failed at this age. */
   record Exact(RunningHours age) implements Observation {
@@ -70,11 +74,6 @@ public sealed interface Observation extends Serializable {
     public Optional<RunningHours> workedAt() {
       return Optional.of(age);
     }
-
-    @Override
-    public Optional<RunningHours> failedBy() {
-      return Optional.empty();
-    }
   }
 
   /** Working at this age, and taken out for its condition: a second endpoint. */
@@ -88,11 +87,6 @@ public sealed interface Observation extends Serializable {
     public Optional<RunningHours> workedAt() {
       return Optional.of(age);
     }
-
-    @Override
-    public Optional<RunningHours> failedBy() {
-      return Optional.empty();
-    }
   }
 
   /** The origin is unknown: the life has no age. */
@@ -100,16 +94,6 @@ public sealed interface Observation extends Serializable {
     @Override
     public String word() {
       return "no-age";
-    }
-
-    @Override
-    public Optional<RunningHours> workedAt() {
-      return Optional.empty();
-    }
-
-    @Override
-    public Optional<RunningHours> failedBy() {
-      return Optional.empty();
     }
   }
 }

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import leadline.fleet.Catalogue;
+import leadline.fleet.SourcedRow;
 import leadline.fleet.StoredRow;
 import leadline.problem.FileFault;
 import leadline.problem.RowFault;
@@ -107,7 +108,8 @@ public final class ExportReader {
       return;
     }
     sink.stored(
-        new StoredRow(read.cells().build(), read.extras(), row.raw(), file.line(row.line())));
+        new StoredRow(
+            new SourcedRow(read.cells().build(), file.line(row.line())), read.extras(), row.raw()));
     stored++;
     trimmedCells += read.trimmedCells();
   }

@@ -2,7 +2,6 @@ package leadline.intake;
 
 import java.io.IOException;
 import java.nio.file.FileVisitResult;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.SimpleFileVisitor;
 import java.nio.file.attribute.BasicFileAttributes;
@@ -12,13 +11,15 @@ import java.util.Locale;
 import java.util.Optional;
 import leadline.fleet.RecordKind;
 import leadline.fleet.Written;
+import leadline.origin.FileDigest;
 import leadline.problem.FileFault;
+import leadline.problem.FileTrouble;
 
 /** Sorts the files of an inbox as they are met. */
 final class InboxWalk extends SimpleFileVisitor<Path> {
 
   private final Path inbox;
-  private final List<InboxFile> exports = new ArrayList<>();
+  private final List<ExportFile> exports = new ArrayList<>();
   private final List<FileFault> unusable = new ArrayList<>();
   private final List<String> ignored = new ArrayList<>();
 
@@ -50,19 +51,27 @@ final class InboxWalk extends SimpleFileVisitor<Path> {
     Optional<RecordKind> kind = RecordKind.ofFileName(name);
     if (kind.isEmpty()) {
       unusable.add(new FileFault.UnrecognisedFile(below(file), Written.words(RecordKind.class)));
-    } else if (!attributes.isRegularFile() || !Files.isReadable(file)) {
-      unusable.add(new FileFault.UnreadableFile(below(file), "no right to read it"));
+    } else if (!attributes.isRegularFile()) {
+      unusable.add(new FileFault.UnreadableFile(below(file), "it is no regular file"));
     } else {
-      exports.add(new InboxFile(kind.get(), below(file)));
+      digest(kind.get(), file);
     }
     return FileVisitResult.CONTINUE;
+  }
+
+  private void digest(RecordKind kind, Path file) {
+    try {
+      exports.add(new ExportFile(kind, below(file), FileDigest.of(file)));
+    } catch (IOException e) {
+      unusable.add(new FileFault.UnreadableFile(below(file), FileTrouble.reason(e)));
+    }
   }
 
   /** A folder without the right to read it, or a link that leads nowhere or in a circle. */
   @Override
   public FileVisitResult visitFileFailed(Path file, IOException reason) {
     if (!isHidden(file)) {
-      unusable.add(new FileFault.UnreadableFile(below(file), reason.getClass().getSimpleName()));
+      unusable.add(new FileFault.UnreadableFile(below(file), FileTrouble.reason(reason)));
     }
     return FileVisitResult.CONTINUE;
   }

@@ -22,4 +22,18 @@ public record RefusedRow(RecordKind kind, Origin origin, String raw, List<RowFau
       throw new IllegalArgumentException("a row is refused for a reason: " + origin);
     }
   }
+
+  /** Each fault with its file, line and column. */
+  public List<String> sentences() {
+    return faults.stream().map(this::sentence).toList();
+  }
+
+  private String sentence(RowFault fault) {
+    return origin.file()
+        + ", line "
+        + origin.line()
+        + (fault.column().isEmpty() ? "" : ", column " + fault.column())
+        + ": "
+        + fault.sentence();
+  }
 }

@@ -1,7 +1,5 @@
 package leadline.job;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
@@ -11,7 +9,6 @@ import java.util.Set;
 import leadline.fleet.Catalogue;
 import leadline.intake.ExportFile;
 import leadline.intake.Inbox;
-import leadline.intake.InboxFile;
 import leadline.lake.Batch;
 import leadline.lake.Engine;
 import leadline.lake.Lake;
@@ -35,9 +32,8 @@ final class Ingest {
     this.boundary = boundary;
   }
 
-  StepOutcome.Ingested from(Path folder, Engine engine) {
-    Inbox inbox = Inbox.list(folder);
-    NewExports exports = newExports(folder, inbox);
+  StepOutcome.Ingested from(Path folder, Inbox inbox, Engine engine) {
+    NewExports exports = newExports(inbox);
     String batch = Identifiers.next(clock);
     List<Loaded> loaded =
         new Loading(lake, folder, catalogue, clock.instant()).load(engine, exports.files(), batch);
@@ -57,12 +53,11 @@ final class Ingest {
     boundary.reached("batch " + committed.sequence() + " committed");
   }
 
-  private NewExports newExports(Path folder, Inbox inbox) {
+  private NewExports newExports(Inbox inbox) {
     Set<FileDigest> seen = new HashSet<>(lake.batches().loadedFiles());
     List<ExportFile> files = new ArrayList<>();
     List<String> alreadyLoaded = new ArrayList<>();
-    for (InboxFile found : inbox.exports()) {
-      ExportFile file = digested(folder, found);
+    for (ExportFile file : inbox.exports()) {
       if (seen.add(file.digest())) {
         files.add(file);
       } else {
@@ -70,14 +65,6 @@ final class Ingest {
       }
     }
     return new NewExports(files, alreadyLoaded);
-  }
-
-  private static ExportFile digested(Path folder, InboxFile found) {
-    try {
-      return found.digested(folder);
-    } catch (IOException e) {
-      throw new UncheckedIOException("cannot read " + found.path(), e);
-    }
   }
 
   /** The exports that no committed batch has loaded, and the others. */

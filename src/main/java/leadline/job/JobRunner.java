@@ -4,9 +4,13 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
+import leadline.intake.Inbox;
+import leadline.lake.Damage;
 import leadline.lake.Engine;
 import leadline.lake.Lake;
+import leadline.lake.LakeException;
 import leadline.publish.Boundary;
 import leadline.settings.Job;
 import leadline.settings.Step;
@@ -37,11 +41,26 @@ public final class JobRunner {
   public List<StepOutcome> run(Job job, Consumer<StepOutcome> done) {
     List<StepOutcome> outcomes = new ArrayList<>();
     for (Step step : job.steps()) {
-      StepOutcome outcome = run(step, job);
+      StepOutcome outcome = onSoundLake(step, job);
       done.accept(outcome);
       outcomes.add(outcome);
     }
     return outcomes;
+  }
+
+  /**
+   * @throws LakeException where a file of the lake cannot be used
+   */
+  private StepOutcome onSoundLake(Step step, Job job) {
+    try {
+      return run(step, job);
+    } catch (Exception fault) { // Spark's own is checked, and thrown without being declared
+      Optional<LakeException> damage = Damage.in(job.lake(), fault);
+      if (damage.isPresent()) {
+        throw damage.get();
+      }
+      throw fault;
+    }
   }
 
   private StepOutcome run(Step step, Job job) {
@@ -55,11 +74,12 @@ public final class JobRunner {
     throw new IllegalStateException("a step of an unknown kind: " + step);
   }
 
-  private StepOutcome ingest(Path inbox, Job job) {
-    tell.accept("ingest " + inbox);
+  private StepOutcome ingest(Path folder, Job job) {
+    tell.accept("ingest " + folder);
+    Inbox inbox = Inbox.list(folder);
     try (Lake lake = Lake.openOrCreate(job.lake())) {
       Ingest ingest = new Ingest(lake, job.catalogue(), clock, boundary);
-      return lake.writing(job.lockWait(), tell, () -> ingest.from(inbox, engine));
+      return lake.writing(job.lockWait(), tell, () -> ingest.from(folder, inbox, engine));
     }
   }
 

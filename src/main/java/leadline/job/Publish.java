@@ -9,12 +9,15 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import leadline.fleet.Catalogue;
 import leadline.fleet.RecordKind;
 import leadline.lake.Batch;
 import leadline.lake.Lake;
 import leadline.lake.Results;
 import leadline.lake.Run;
+import leadline.problem.FileTrouble;
 import leadline.publish.Boundary;
 import leadline.publish.Issue;
 import leadline.publish.MonthInWords;
@@ -49,12 +52,15 @@ final class Publish {
     Run run = chosen(step);
     List<PublishedTable> tables = tables(run);
     RunManifest manifest = manifest(run, begun);
-    Issue issue = new Issue(manifest, standing(run), tables, String.join("\n\n", cautions) + "\n");
+    Issue issue =
+        new Issue(
+            manifest, standing(run, step.choice()), tables, String.join("\n\n", cautions) + "\n");
     try {
       List<Path> links = new Publication(step.out(), boundary).publish(issue);
       return new StepOutcome.Published(run, links, words(issue));
     } catch (IOException e) {
-      throw new UnusableRequest("Cannot publish into " + step.out() + ": " + e.getMessage());
+      throw new UnusableRequest(
+          "Cannot publish into " + step.out() + ": " + FileTrouble.inWords(e) + ".");
     }
   }
 
@@ -63,16 +69,28 @@ final class Publish {
   }
 
   private Run chosen(Step.Publish step) {
-    List<Run> runs =
+    List<Run> ofMonth =
         lake.runs().committed().stream()
             .filter(run -> run.month().equals(step.month().toString()))
-            .filter(run -> matches(run, step.choice()))
             .toList();
-    if (runs.isEmpty()) {
-      throw new UnusableRequest(
-          "The lake has no such run of " + step.month() + ": compute the month first.");
+    return ofMonth.stream()
+        .filter(run -> matches(run, step.choice()))
+        .reduce((older, newer) -> newer)
+        .orElseThrow(() -> new UnusableRequest(notThere(step, ofMonth)));
+  }
+
+  private static String notThere(Step.Publish step, List<Run> ofMonth) {
+    if (ofMonth.isEmpty()) {
+      return "The lake has no run of %s: compute the month first.".formatted(step.month());
+    } else if (step.choice() instanceof Step.RunChoice.Named named) {
+      return "The lake has no run %s of %s: name one of %s."
+          .formatted(
+              named.run(),
+              step.month(),
+              ofMonth.stream().map(Run::id).collect(Collectors.joining(", ")));
     }
-    return runs.get(runs.size() - 1);
+    return "The lake has no run of %s on what was known then: compute the month with --known-at first."
+        .formatted(step.month());
   }
 
   private boolean matches(Run run, Step.RunChoice choice) {
@@ -87,13 +105,22 @@ final class Publish {
     return true;
   }
 
-  /** A run is current while none of its month knows more. */
-  private Standing standing(Run run) {
-    boolean outdated =
+  /**
+   * A run speaks for its month while no run of the month knows more. What was known at a moment
+   * that was asked for speaks for the month only if nothing has become known since.
+   */
+  private Standing standing(Run run, Step.RunChoice choice) {
+    Stream<Instant> runs =
         lake.runs().committed().stream()
             .filter(other -> other.month().equals(run.month()))
-            .anyMatch(other -> other.knownAt().isAfter(run.knownAt()));
-    return outdated ? Standing.AS_KNOWN_THEN : Standing.CURRENT;
+            .map(Run::knownAt);
+    Stream<Instant> batches =
+        choice instanceof Step.RunChoice.KnownAt
+            ? lake.batches().committed().stream().map(Batch::committedAt)
+            : Stream.empty();
+    return Stream.concat(runs, batches).anyMatch(moment -> moment.isAfter(run.knownAt()))
+        ? Standing.AS_KNOWN_THEN
+        : Standing.CURRENT;
   }
 
   private List<PublishedTable> tables(Run run) {

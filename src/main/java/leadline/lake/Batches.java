@@ -45,7 +45,10 @@ public final class Batches {
 
   /** All committed batches, the oldest first. */
   public List<Batch> committed() {
-    return Stored.list(table(), Batches::decode, Comparator.comparingLong(Batch::sequence));
+    return lake.find(LakeTable.BATCHES)
+        .map(
+            table -> Stored.list(table, Batches::decode, Comparator.comparingLong(Batch::sequence)))
+        .orElse(List.of());
   }
 
   /** What was known at a moment; nothing where no batch was committed by then. */
@@ -82,13 +85,9 @@ public final class Batches {
             rounded.isBefore(earliest) ? earliest : rounded,
             programVersion,
             files);
-    Table table = table();
+    Table table = lake.table(LakeTable.BATCHES, SCHEMA);
     lake.append(table, RowFiles.write(table, List.of(encode(table.schema(), batch)).iterator()));
     return batch;
-  }
-
-  private Table table() {
-    return lake.table(LakeTable.BATCHES, SCHEMA);
   }
 
   private static Record encode(Schema schema, Batch batch) {

@@ -1,11 +1,16 @@
 package leadline.lake;
 
+import java.util.HashSet;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.apache.spark.SparkConf;
 import org.apache.spark.api.java.JavaSparkContext;
 
-/** The Spark engine, started when it is first needed: local unless the submitter chose a master. */
+/**
+ * The Spark engine, started when it is first needed: local unless the submitter chose a master.
+ * Spark runs once in a process, so engines share it; it stops when the last of them is closed.
+ */
 public final class Engine implements AutoCloseable {
 
   /** What a local run needs; a submitter's own settings win. */
@@ -17,14 +22,18 @@ public final class Engine implements AutoCloseable {
           "spark.ui.enabled", "false",
           "spark.ui.showConsoleProgress", "false");
 
-  private Optional<JavaSparkContext> running = Optional.empty();
+  private static final Set<Engine> RUNNING = new HashSet<>();
 
-  /** The engine's context; the first call starts the engine. */
-  synchronized JavaSparkContext context() {
-    if (running.isEmpty()) {
-      running = Optional.of(new JavaSparkContext(configuration()));
+  private static Optional<JavaSparkContext> shared = Optional.empty();
+
+  /** The context that this process runs; the first call starts it. */
+  JavaSparkContext context() {
+    synchronized (RUNNING) {
+      RUNNING.add(this);
+      JavaSparkContext context = shared.orElseGet(() -> new JavaSparkContext(configuration()));
+      shared = Optional.of(context);
+      return context;
     }
-    return running.get();
   }
 
   private static SparkConf configuration() {
@@ -41,8 +50,12 @@ public final class Engine implements AutoCloseable {
   }
 
   @Override
-  public synchronized void close() {
-    running.ifPresent(JavaSparkContext::stop);
-    running = Optional.empty();
+  public void close() {
+    synchronized (RUNNING) {
+      if (RUNNING.remove(this) && RUNNING.isEmpty()) {
+        shared.ifPresent(JavaSparkContext::stop);
+        shared = Optional.empty();
+      }
+    }
   }
 }

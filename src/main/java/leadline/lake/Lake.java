@@ -1,11 +1,10 @@
 package leadline.lake;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import leadline.fleet.RecordKind;
@@ -31,45 +30,33 @@ public final class Lake implements AutoCloseable {
           TableProperties.METADATA_PREVIOUS_VERSIONS_MAX, "20");
 
   private final Path folder;
+  private final String tables;
   private final JdbcCatalog catalog;
 
   private Lake(Path folder) {
     this.folder = folder;
+    this.tables = folder.resolve(LakeFolder.TABLES).toUri().toString();
     this.catalog = new JdbcCatalog();
     catalog.setConf(new Configuration());
     catalog.initialize(
         "leadline",
         Map.of(
             CatalogProperties.URI,
-            "jdbc:sqlite:" + folder.resolve("catalog.db"),
+            "jdbc:sqlite:" + folder.resolve(LakeFolder.CATALOG),
             CatalogProperties.WAREHOUSE_LOCATION,
-            folder.resolve("tables").toUri().toString(),
+            tables,
             JdbcCatalog.PROPERTY_PREFIX + "schema-version",
             "V1"));
   }
 
   /** Opens the lake in the folder, and makes an empty one where there is none. */
   public static Lake openOrCreate(Path path) {
-    Path folder = path.toAbsolutePath().normalize();
-    try {
-      Files.createDirectories(folder);
-      if (!Files.isWritable(folder)) {
-        throw new LakeException("cannot write to the lake folder " + folder + ": check its rights");
-      }
-      LakeFormat.markOrCheck(folder);
-      return new Lake(folder);
-    } catch (IOException e) {
-      throw new LakeException("cannot make the lake folder " + folder + ": " + e.getMessage(), e);
-    }
+    return new Lake(LakeFolder.made(path));
   }
 
   /** Opens a lake that is already there. */
   public static Lake open(Path path) {
-    Path folder = path.toAbsolutePath().normalize();
-    if (!LakeFormat.isMarked(folder)) {
-      throw new LakeException("there is no lake in " + folder + ": `ingest` makes one");
-    }
-    return openOrCreate(folder);
+    return new Lake(LakeFolder.found(path));
   }
 
   /** Does some writing while no other process writes; see {@link WriterLock#acquire}. */
@@ -92,10 +79,27 @@ public final class Lake implements AutoCloseable {
 
   /** The table, made empty where it is not there yet. */
   Table table(LakeTable name, Schema schema) {
-    TableIdentifier identifier = name.identifier();
-    if (catalog.tableExists(identifier)) {
-      return catalog.loadTable(identifier);
+    return find(name).orElseGet(() -> create(name.identifier(), schema));
+  }
+
+  /** The table, where something was written to it. */
+  Optional<Table> find(LakeTable name) {
+    if (!catalog.tableExists(name.identifier())) {
+      return Optional.empty();
     }
+    Table table = catalog.loadTable(name.identifier());
+    if (!table.location().startsWith(tables)) {
+      throw new LakeException(
+          "The lake "
+              + folder
+              + " is a copy: its tables lie in "
+              + table.location()
+              + ". Name the lake that it was copied from.");
+    }
+    return Optional.of(table);
+  }
+
+  private Table create(TableIdentifier identifier, Schema schema) {
     Namespace namespace = identifier.namespace();
     if (!catalog.namespaceExists(namespace)) {
       catalog.createNamespace(namespace, Map.of());

@@ -28,7 +28,7 @@ final class LakeFormat {
     try (Stream<Path> entries = Files.list(folder)) {
       if (entries.findAny().isPresent()) {
         throw new LakeException(
-            "the folder " + folder + " is neither empty nor a lake: name another for the lake");
+            "The folder " + folder + " is neither empty nor a lake: name another for the lake.");
       }
     }
     Path written = Files.writeString(folder.resolve(FILE + ".new"), CURRENT + "\n");
@@ -40,18 +40,22 @@ final class LakeFormat {
     String text = Files.readString(folder.resolve(FILE)).strip();
     if (!text.matches("[0-9]{1,6}")) {
       throw new LakeException(
-          folder.resolve(FILE) + " holds '" + text + "' where a number should be");
+          folder.resolve(FILE)
+              + " holds '"
+              + text
+              + "' where a number should be: bring the file back from a"
+              + " backup.");
     }
     int version = Integer.parseInt(text);
     if (version > CURRENT) {
       throw new LakeException(
-          "the lake "
+          "The lake "
               + folder
               + " has format "
               + version
               + "; this program knows formats up to "
               + CURRENT
-              + ": use the newer program that wrote it");
+              + ": use the newer program that wrote it.");
     }
   }
 }

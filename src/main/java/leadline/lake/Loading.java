@@ -1,7 +1,6 @@
 package leadline.lake;
 
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.Serializable;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -109,10 +108,9 @@ public final class Loading {
       FirstRefused sink = new FirstRefused(writer, new ArrayList<>());
       List<Loaded.Outcome> outcomes = new ArrayList<>();
       for (ExportFile file : files) {
-        try (InputStream bytes = Files.newInputStream(Path.of(inbox, file.path()))) {
-          outcomes.add(
-              new Loaded.Outcome(file, ExportReader.read(bytes, file, catalogue, now, sink)));
-        }
+        outcomes.add(
+            new Loaded.Outcome(
+                file, ExportReader.read(Path.of(inbox), file, catalogue, now, sink)));
       }
       return new Loaded(kind, outcomes, writer.recordFiles(), writer.refusedFiles(), sink.rows());
     }

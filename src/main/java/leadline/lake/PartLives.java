@@ -23,7 +23,7 @@ final class PartLives {
           .text("part", "the part")
           .count("life_no", "1 for the part's first life on record in the item")
           .text("origin", "from what the age is counted")
-          .required("entry_h", hours(), "age from which the life is known, h")
+          .optional("entry_h", hours(), "age from which the life is known, h; empty without an age")
           .text("observation", "what the life says of the age at failure")
           .optional("lower_h", hours(), "working at this age, h")
           .optional("upper_h", hours(), "failed by this age, h; empty while none is known")
@@ -47,9 +47,14 @@ final class PartLives {
     row.setField("part", life.part().name());
     row.setField("life_no", (long) life.number());
     row.setField("origin", life.origin().word());
-    row.setField("entry_h", decimal(life.entry()));
     row.setField("observation", life.observation().word());
-    life.observation().workedAt().ifPresent(age -> row.setField("lower_h", decimal(age)));
+    life.observation()
+        .workedAt()
+        .ifPresent(
+            age -> {
+              row.setField("entry_h", decimal(life.entry()));
+              row.setField("lower_h", decimal(age));
+            });
     life.observation().failedBy().ifPresent(age -> row.setField("upper_h", decimal(age)));
     row.setField("ended_by", life.endedBy().word());
     return row;

@@ -11,7 +11,6 @@ import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -20,7 +19,7 @@ import leadline.fleet.CellType;
 import leadline.fleet.Cells;
 import leadline.fleet.Column;
 import leadline.fleet.RecordKind;
-import leadline.fleet.StoredRow;
+import leadline.fleet.SourcedRow;
 import leadline.fleet.Written;
 import leadline.history.ArrivedRow;
 import leadline.origin.Arrival;
@@ -146,7 +145,7 @@ public final class RowBlock implements Serializable {
           put(cells, column);
         }
       }
-      StoredRow row = new StoredRow(cells.build(), Collections.emptySortedMap(), "", origin);
+      SourcedRow row = new SourcedRow(cells.build(), origin);
       reader.accept(new ArrivedRow(batch, row));
     }
 

@@ -25,6 +25,9 @@ public final class Runs {
           .counts("milliseconds", "duration of each step")
           .build();
 
+  private static final Comparator<Run> NEWEST_LAST =
+      Comparator.comparing(Run::knownAt).thenComparing(Run::committedAt);
+
   private final Lake lake;
 
   Runs(Lake lake) {
@@ -33,13 +36,14 @@ public final class Runs {
 
   /** All committed runs, by what was known, then by when they were committed. */
   public List<Run> committed() {
-    return Stored.list(
-        table(), Runs::decode, Comparator.comparing(Run::knownAt).thenComparing(Run::committedAt));
+    return lake.find(LakeTable.RUNS)
+        .map(table -> Stored.list(table, Runs::decode, NEWEST_LAST))
+        .orElse(List.of());
   }
 
   /** Commits a run whose results have been appended: from now on they are visible. */
   public void commit(Run run) {
-    Table table = table();
+    Table table = lake.table(LakeTable.RUNS, SCHEMA);
     Record row = GenericRecord.create(table.schema());
     row.setField("run", run.id());
     row.setField("month", run.month());
@@ -52,10 +56,6 @@ public final class Runs {
     row.setField("rows", new TreeMap<>(run.rows()));
     row.setField("milliseconds", new TreeMap<>(run.milliseconds()));
     lake.append(table, RowFiles.write(table, List.of(row).iterator()));
-  }
-
-  private Table table() {
-    return lake.table(LakeTable.RUNS, SCHEMA);
   }
 
   private static Run decode(Record row) {

@@ -9,6 +9,7 @@ import java.nio.file.StandardOpenOption;
 import java.time.Duration;
 import java.util.Optional;
 import java.util.function.Consumer;
+import leadline.problem.FileTrouble;
 
 /**
  * The right to write to a lake, held by one process at a time. The operating system releases it
@@ -41,9 +42,9 @@ final class WriterLock {
       }
       if (System.nanoTime() >= deadline) {
         throw new LakeInUseException(
-            "another job is writing to the lake "
+            "Another job is writing to the lake "
                 + file.getParent()
-                + ": try again when it has ended");
+                + ": try again when it has ended.");
       }
       if (!told) {
         tell.accept("waiting for another job that writes to the lake " + file.getParent());
@@ -69,7 +70,12 @@ final class WriterLock {
       return Optional.empty();
     } catch (IOException e) {
       throw new LakeException(
-          "cannot write to the lake folder " + file.getParent() + ": " + e.getMessage(), e);
+          "Cannot write to the lake folder "
+              + file.getParent()
+              + ": "
+              + FileTrouble.inWords(e)
+              + ".",
+          e);
     }
   }
 
@@ -78,7 +84,7 @@ final class WriterLock {
       Thread.sleep(BETWEEN_TRIES.toMillis());
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
-      throw new LakeException("interrupted while waiting for the lake", e);
+      throw new LakeException("Interrupted while waiting for the lake.", e);
     }
   }
 
@@ -86,7 +92,7 @@ final class WriterLock {
     try {
       channel.close();
     } catch (IOException e) {
-      throw new LakeException("cannot release the lake's lock: " + e.getMessage(), e);
+      throw new LakeException("Cannot release the lake's lock: " + FileTrouble.inWords(e) + ".", e);
     }
   }
 }

@@ -18,9 +18,6 @@ public interface Problem extends Serializable {
 
   /** The kind's name, such as {@code impossible-reading}. */
   default String kind() {
-    return getClass()
-        .getSimpleName()
-        .replaceAll("(?<=[a-z])(?=[A-Z])", "-")
-        .toLowerCase(java.util.Locale.ROOT);
+    return RuleName.of(getClass());
   }
 }

@@ -13,7 +13,21 @@ import org.hipparchus.analysis.integration.gauss.GaussIntegratorFactory;
  * Defined without any event too. Source: Christiansen and Morris 1997, J. Am. Stat. Assoc. 92:618
  * (uniform shrinkage; from memory); the square root is Jeffreys' prior of a Poisson rate.
  *
- * <p>COVERAGE
+ * <p>Coverage of nominal 90 % limits in per cent, by simulation with rates drawn from the model
+ * (generator 20261, 500 replications a cell, exposures uniform from half to one and a half times
+ * their mean; {@code ShrinkageCoverage} of the tests prints it again): 90.9 on average over the
+ * table, 95.8 without spread. Limits that take the fitted parameters for known cover about 80 where
+ * they find a spread among ten units, and 43 where they find none.
+ *
+ * <pre>
+ * coefficient    3 units    5 units    10 units   30 units   mean
+ * of variation   with 1 and with 5 events expected of each
+ * 0              90.5 93.5  94.1 96.2  96.2 97.6  99.2 99.3  95.8
+ * 0.25           89.3 92.4  93.5 93.2  96.1 92.4  97.3 90.2  93.1
+ * 0.5            89.8 88.1  92.4 88.5  93.1 87.6  92.2 87.4  89.9
+ * 1              87.3 86.1  87.9 86.8  88.5 87.9  87.7 89.5  87.7
+ * 1.5            88.3 87.4  88.1 87.9  87.2 88.3  88.0 89.6  88.1
+ * </pre>
  */
 public final class IntegratedShrinkage {
 

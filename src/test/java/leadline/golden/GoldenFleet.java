@@ -23,7 +23,6 @@ import leadline.intake.ExportFile;
 import leadline.intake.ExportReader;
 import leadline.intake.FileOutcome;
 import leadline.intake.Inbox;
-import leadline.intake.InboxFile;
 import leadline.intake.RefusedRow;
 import leadline.intake.RowSink;
 import leadline.origin.FileDigest;
@@ -81,8 +80,7 @@ final class GoldenFleet {
   private void read(String inbox, int batch) {
     Path folder = EXPORTS.resolve(inbox);
     try {
-      for (InboxFile found : Inbox.list(folder).exports()) {
-        ExportFile file = found.digested(folder);
+      for (ExportFile file : Inbox.list(folder).exports()) {
         if (seen.add(file.digest())) {
           byte[] bytes = Files.readAllBytes(folder.resolve(file.path()));
           try (InputStream in = new ByteArrayInputStream(bytes)) {
@@ -109,7 +107,7 @@ final class GoldenFleet {
       String vessel = row.cells().key().get(0).toString();
       rowsByVessel
           .computeIfAbsent(vessel, name -> new ArrayList<>())
-          .add(new ArrivedRow(batch, row));
+          .add(new ArrivedRow(batch, row.row()));
     }
 
     @Override

@@ -10,15 +10,14 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Random;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.LongStream;
 import leadline.fleet.Cells;
 import leadline.fleet.OverhaulLayout;
 import leadline.fleet.Reason;
 import leadline.fleet.RecordKind;
+import leadline.fleet.SourcedRow;
 import leadline.fleet.Status;
-import leadline.fleet.StoredRow;
 import leadline.origin.FileDigest;
 import leadline.origin.Origin;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -104,14 +103,14 @@ class ArrivalLawsTest {
       long batch = 1L + random.nextInt(5);
       FileDigest file = FileDigest.of(("file " + batch).getBytes(StandardCharsets.UTF_8));
       Origin origin = new Origin("overhauls.csv", file, rows.size() + 1L);
-      rows.add(new ArrivedRow(batch, new StoredRow(version, new TreeMap<>(), "", origin)));
+      rows.add(new ArrivedRow(batch, new SourcedRow(version, origin)));
     }
     return rows;
   }
 
   private static Set<Cells> standing(List<ArrivedRow> rows) {
     return CurrentRecords.of(Ship.VESSEL, rows).rows().stream()
-        .map(StoredRow::cells)
+        .map(SourcedRow::cells)
         .collect(Collectors.toSet());
   }
 }

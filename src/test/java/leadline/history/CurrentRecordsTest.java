@@ -9,7 +9,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.TreeMap;
 import leadline.fleet.Cells;
 import leadline.fleet.FindingLayout;
 import leadline.fleet.HoursLayout;
@@ -18,9 +17,9 @@ import leadline.fleet.OverhaulLayout;
 import leadline.fleet.ReadingKind;
 import leadline.fleet.Reason;
 import leadline.fleet.RecordKind;
+import leadline.fleet.SourcedRow;
 import leadline.fleet.Status;
 import leadline.fleet.StockLayout;
-import leadline.fleet.StoredRow;
 import leadline.origin.FileDigest;
 import leadline.origin.Origin;
 import leadline.quantity.RunningHours;
@@ -168,9 +167,7 @@ class CurrentRecordsTest {
 
   private void arrives(long batch, int line, Cells cells) {
     FileDigest file = FileDigest.of(("file of batch " + batch).getBytes(StandardCharsets.UTF_8));
-    rows.add(
-        new ArrivedRow(
-            batch, new StoredRow(cells, new TreeMap<>(), "", new Origin("x.csv", file, line))));
+    rows.add(new ArrivedRow(batch, new SourcedRow(cells, new Origin("x.csv", file, line))));
   }
 
   private CurrentRecords decided() {

@@ -5,7 +5,6 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.TreeMap;
 import leadline.fleet.Action;
 import leadline.fleet.Cells;
 import leadline.fleet.FindingLayout;
@@ -17,8 +16,8 @@ import leadline.fleet.ReadingKind;
 import leadline.fleet.Reason;
 import leadline.fleet.RecordKind;
 import leadline.fleet.Revealed;
+import leadline.fleet.SourcedRow;
 import leadline.fleet.Statement;
-import leadline.fleet.StoredRow;
 import leadline.fleet.TestResult;
 import leadline.origin.FileDigest;
 import leadline.origin.Origin;
@@ -43,7 +42,7 @@ final class Ship {
   private static final FileDigest FILE =
       FileDigest.of("the ship's export".getBytes(StandardCharsets.UTF_8));
 
-  private final List<StoredRow> rows = new ArrayList<>();
+  private final List<SourcedRow> rows = new ArrayList<>();
 
   static LocalDate day(int number) {
     return LocalDate.of(2020, 1, 1).plusDays(number);
@@ -134,8 +133,8 @@ final class Ship {
     return this;
   }
 
-  static StoredRow stored(Cells cells, int line) {
-    return new StoredRow(cells, new TreeMap<>(), "", new Origin("export.csv", FILE, line));
+  static SourcedRow stored(Cells cells, int line) {
+    return new SourcedRow(cells, new Origin("export.csv", FILE, line));
   }
 
   static Fill at(int unit, int place) {
@@ -200,7 +199,7 @@ final class Ship {
     return row -> row.with(FindingLayout.MODE_NO, (long) number);
   }
 
-  List<StoredRow> rows() {
+  List<SourcedRow> rows() {
     return rows;
   }
 

@@ -23,6 +23,7 @@ import java.util.Objects;
 import leadline.fleet.Column;
 import leadline.fleet.RecordKind;
 import leadline.fleet.StoredRow;
+import leadline.origin.FileDigest;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
@@ -109,8 +110,9 @@ class FixturesTest {
     List<Object> sent = new ArrayList<>(bad.refused());
     sent.add(bad.outcome());
     sent.add(ReadExport.of(kind, "x").outcome());
-    sent.add(new InboxFile(kind, "a.csv"));
-    sent.add(new Inbox(List.of(new InboxFile(kind, "a.csv")), List.of(), List.of("b.txt")));
+    ExportFile file = new ExportFile(kind, "a.csv", FileDigest.of(new byte[0]));
+    sent.add(file);
+    sent.add(new Inbox(List.of(file), List.of(), List.of("b.txt")));
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try (ObjectOutputStream out = new ObjectOutputStream(bytes)) {
       out.writeObject(sent);

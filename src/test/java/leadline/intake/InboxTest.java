@@ -5,24 +5,34 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import leadline.fleet.RecordKind;
+import leadline.origin.FileDigest;
 import leadline.problem.FileFault;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class InboxTest {
 
+  private static final String CONTENT = "vessel";
+
   @TempDir Path inbox;
 
   private void put(String path) throws IOException {
     Path file = inbox.resolve(path);
     Files.createDirectories(file.getParent());
-    Files.writeString(file, "vessel");
+    Files.writeString(file, CONTENT);
+  }
+
+  private static ExportFile export(RecordKind kind, String path) {
+    return new ExportFile(kind, path, FileDigest.of(CONTENT.getBytes(StandardCharsets.UTF_8)));
   }
 
   @Test
@@ -35,12 +45,12 @@ class InboxTest {
     put("movements.2024.csv");
     assertEquals(
         List.of(
-            new InboxFile(RecordKind.FINDINGS, "a/findings-1.csv"),
-            new InboxFile(RecordKind.HOURS, "b/HOURS.CSV"),
-            new InboxFile(RecordKind.OVERHAULS, "b/overhauls_2023.csv"),
-            new InboxFile(RecordKind.MACHINES, "machines.csv"),
-            new InboxFile(RecordKind.MOVEMENTS, "movements.2024.csv"),
-            new InboxFile(RecordKind.STOCK, "stock.csv")),
+            export(RecordKind.FINDINGS, "a/findings-1.csv"),
+            export(RecordKind.HOURS, "b/HOURS.CSV"),
+            export(RecordKind.OVERHAULS, "b/overhauls_2023.csv"),
+            export(RecordKind.MACHINES, "machines.csv"),
+            export(RecordKind.MOVEMENTS, "movements.2024.csv"),
+            export(RecordKind.STOCK, "stock.csv")),
         Inbox.list(inbox).exports());
   }
 
@@ -50,7 +60,7 @@ class InboxTest {
     put("crew.csv");
     put("hours.csv");
     Inbox found = Inbox.list(inbox);
-    assertEquals(List.of(new InboxFile(RecordKind.HOURS, "hours.csv")), found.exports());
+    assertEquals(List.of(export(RecordKind.HOURS, "hours.csv")), found.exports());
     assertEquals(
         List.of("crew.csv", "x/hoursheet.csv"),
         found.unusable().stream().map(FileFault::file).toList());
@@ -75,7 +85,7 @@ class InboxTest {
   void anInboxThatIsItselfHiddenIsListed() throws IOException {
     put(".inbox/hours.csv");
     assertEquals(
-        List.of(new InboxFile(RecordKind.HOURS, "hours.csv")),
+        List.of(export(RecordKind.HOURS, "hours.csv")),
         Inbox.list(inbox.resolve(".inbox")).exports());
   }
 
@@ -89,6 +99,21 @@ class InboxTest {
     assertEquals(
         List.of("hours_lost.csv", "round"),
         found.unusable().stream().map(FileFault::file).toList());
+  }
+
+  /** The memory of this very process is a file that is listed and cannot be read from its start. */
+  @Test
+  @EnabledOnOs(OS.LINUX)
+  void aFileThatCannotBeReadIsUnusableAndTheOthersStay() throws IOException {
+    Files.createSymbolicLink(inbox.resolve("hours_memory.csv"), Path.of("/proc/self/mem"));
+    put("hours.csv");
+    Inbox found = Inbox.list(inbox);
+    assertEquals(List.of(export(RecordKind.HOURS, "hours.csv")), found.exports());
+    assertEquals(
+        List.of(
+            "hours_memory.csv, line 1: the file cannot be read (Input/output error); let it be"
+                + " read, or take it away."),
+        found.unusable().stream().map(FileFault::sentence).toList());
   }
 
   @Test

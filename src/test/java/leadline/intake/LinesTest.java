@@ -166,13 +166,14 @@ class LinesTest {
         .map(
             row ->
                 new StoredRow(
-                    row.cells(),
+                    new leadline.fleet.SourcedRow(
+                        row.cells(),
+                        new leadline.origin.Origin(
+                            row.origin().file(),
+                            like.stored().get(0).origin().digest(),
+                            row.origin().line())),
                     row.extras(),
-                    row.raw(),
-                    new leadline.origin.Origin(
-                        row.origin().file(),
-                        like.stored().get(0).origin().digest(),
-                        row.origin().line())))
+                    row.raw()))
         .toList();
   }
 }

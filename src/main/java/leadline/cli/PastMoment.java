@@ -1,16 +1,26 @@
 package leadline.cli;
 
+import java.time.Clock;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.format.DateTimeParseException;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 
-/** Reads a moment with its offset. */
-final class MomentConverter implements ITypeConverter<Instant> {
+/** Reads a moment that has come, with its offset. */
+record PastMoment(Clock clock) implements ITypeConverter<Instant> {
 
   @Override
   public Instant convert(String text) {
+    Instant moment = parsed(text);
+    if (moment.isAfter(clock.instant())) {
+      throw new TypeConversionException(
+          "'%s' has not come: name a moment up to now, %s".formatted(text, clock.instant()));
+    }
+    return moment;
+  }
+
+  private static Instant parsed(String text) {
     try {
       return OffsetDateTime.parse(text).toInstant();
     } catch (DateTimeParseException e) {

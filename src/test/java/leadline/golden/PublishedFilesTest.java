@@ -1,0 +1,209 @@
+package leadline.golden;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.sql.SQLException;
+import java.util.List;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Every published file of the golden fleet, read by DuckDB, and what must hold in any of them. */
+class PublishedFilesTest {
+
+  @TempDir static Path folder;
+
+  private static Path month;
+  private static DuckSession duck;
+
+  @BeforeAll
+  static void runEverythingAndReadTheFiles() throws IOException, SQLException {
+    Path reports = folder.resolve("the fleet's reports");
+    new Pipeline(folder.resolve("a lake")).golden(reports);
+    month = reports.resolve("2024-12");
+
+    duck = DuckSession.open();
+    duck.viewTables(month);
+    duck.name("month", month);
+    duck.script("published_files.sql");
+    duck.script("laws.sql");
+  }
+
+  @AfterAll
+  static void close() throws SQLException {
+    duck.close();
+  }
+
+  static List<String> tables() throws SQLException {
+    return duck.rows("SELECT resource.name FROM resources ORDER BY 1");
+  }
+
+  @Test
+  void theHeadlineTablesAreThere() throws SQLException {
+    assertTrue(
+        tables()
+            .containsAll(
+                List.of(
+                    "component_rates", "overhaul_intervals", "part_findings", "spring_breakage")));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"files_in_package", "files_in_manifest"})
+  void exactlyTheFilesThereAreListedWithTheirSizesAndDigests(String list)
+      throws IOException, SQLException {
+    List<String> there = duck.rows("FROM files_there ORDER BY ALL");
+    assertEquals(DuckSession.files(month, "").size(), there.size());
+    assertEquals(2 * tables().size(), there.size());
+    assertEquals(there, duck.rows("FROM " + list + " ORDER BY ALL"));
+  }
+
+  @ParameterizedTest
+  @MethodSource("tables")
+  void csvAndParquetHoldTheSameRowsTypesAndAbsences(String table) throws SQLException {
+    List<String> parquet = duck.rows("FROM " + table);
+    assertEquals(
+        duck.number(
+            "SELECT published.rows FROM manifest_tables WHERE published.name = '" + table + "'"),
+        parquet.size());
+    assertFalse(parquet.isEmpty());
+    assertEquals(String.join("\n", parquet), String.join("\n", duck.rows("FROM " + csv(table))));
+  }
+
+  /** The CSV read as what the data package says it holds: another type would not be readable. */
+  private static String csv(String table) throws SQLException {
+    String types =
+        duck.rows(
+                """
+                SELECT '{' || string_agg('''' || name || ''': ''' || type || '''', ', ' ORDER BY position) || '}'
+                FROM fields WHERE "table" = '%s'
+                """
+                    .formatted(table))
+            .get(0);
+    return "read_csv(%s, header = true, delim = ',', quote = '\"', escape = '\"', columns = %s)"
+        .formatted(DuckSession.quoted(month.resolve("tables/" + table + ".csv")), types);
+  }
+
+  @ParameterizedTest
+  @MethodSource("tables")
+  void parquetHasTheColumnsAndTypesOfThePackage(String table) throws SQLException {
+    assertEquals(
+        duck.rows(
+            "SELECT name, type FROM fields WHERE \"table\" = '%s' ORDER BY position"
+                .formatted(table)),
+        duck.rows("SELECT column_name, column_type FROM (DESCRIBE " + table + ")"));
+  }
+
+  @ParameterizedTest
+  @MethodSource("tables")
+  void requiredValuesAreNeverAbsent(String table) throws SQLException {
+    List<String> required = columns(table, "required");
+    assertFalse(required.isEmpty());
+    for (String column : required) {
+      assertHolds(table, column + " IS NOT NULL");
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("tables")
+  void aKeyNamesOneRow(String table) throws SQLException {
+    List<String> key = columns(table, "position_in_key IS NOT NULL");
+    assertFalse(key.isEmpty());
+    assertEquals(
+        List.of(),
+        duck.rows(
+            "SELECT %1$s FROM %2$s GROUP BY %1$s HAVING count(*) > 1"
+                .formatted(String.join(", ", key), table)));
+  }
+
+  @ParameterizedTest
+  @MethodSource("tables")
+  void everyRowSaysWhatItIsAbout(String table) throws SQLException {
+    assertHolds(table, "month = '2024-12'");
+    assertHolds(table, "\"window\" IN ('since-start', '12-months', 'month')");
+    assertHolds(table, "level IN ('fleet', 'model', 'vessel')");
+    assertHolds(table, "(level = 'fleet') = (stratum = 'all')");
+    assertHolds(
+        table, "verdict IN ('ok', 'too-few', 'insufficient', 'selective-opening', 'wrong-clock')");
+    assertHolds(table, "known_at = (SELECT max(known_at) FROM component_rates)");
+  }
+
+  @ParameterizedTest
+  @MethodSource("tables")
+  void numbersAreNeverNegativeAndSharesAtMostOne(String table) throws SQLException {
+    List<String> numbers = columns(table, "type IN ('BIGINT', 'DOUBLE')");
+    assertFalse(numbers.isEmpty());
+    for (String column : numbers) {
+      assertHolds(
+          table,
+          "coalesce(" + column + ", 0) >= 0 AND isfinite(coalesce(" + column + ", 0)::DOUBLE)");
+      if (column.contains("share")) {
+        assertHolds(table, "coalesce(" + column + ", 0) <= 1");
+      }
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("tables")
+  void limitsLieAroundTheirEstimate(String table) throws SQLException {
+    List<String> lowers = columns(table, "name LIKE '%\\_lo95' ESCAPE '\\'");
+    assertFalse(lowers.isEmpty());
+    for (String lower : lowers) {
+      String upper = lower.replace("_lo95", "_hi95");
+      String estimate = lower.replace("_lo95", "");
+      assertTrue(duck.number("SELECT count(" + lower + ") FROM " + table) > 0, lower);
+      assertHolds(table, "(%s IS NULL) = (%s IS NULL)".formatted(lower, upper));
+      assertHolds(
+          table,
+          "coalesce(%1$s <= %2$s AND %2$s <= %3$s, %1$s IS NULL)"
+              .formatted(lower, estimate, upper));
+      if (!estimate.contains("restricted_mean_h")) { // no limits where nothing varies
+        assertHolds(table, "(%s IS NULL) = (%s IS NULL)".formatted(lower, estimate));
+      }
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("tables")
+  void noMoreIsInspectedThanCouldBeAndNoMoreHappensThanCould(String table) throws SQLException {
+    assertHolds(table, "inspected <= eligible");
+    assertHolds(table, "events <= eligible");
+    assertHolds(table, "(repaired_hours_share IS NULL) = (coalesce(exposure_h, 0) = 0)");
+  }
+
+  /** The laws of single tables and between tables, each of which must have met rows. */
+  @Test
+  void everyLawHoldsForEveryRow() throws SQLException {
+    assertEquals(31, duck.number("SELECT count(DISTINCT law) FROM laws"));
+    assertEquals(
+        "",
+        String.join(
+            "\n",
+            duck.rows(
+                "SELECT law, \"row\" FROM laws WHERE holds IS NOT TRUE ORDER BY ALL LIMIT 20")));
+  }
+
+  private static List<String> columns(String table, String which) throws SQLException {
+    return duck
+        .rows(
+            "SELECT name FROM fields WHERE \"table\" = '%s' AND (%s) ORDER BY position"
+                .formatted(table, which))
+        .stream()
+        .map(column -> '"' + column + '"')
+        .toList();
+  }
+
+  private static void assertHolds(String table, String law) throws SQLException {
+    assertEquals(
+        List.of(),
+        duck.rows("FROM %s WHERE (%s) IS NOT TRUE LIMIT 5".formatted(table, law)),
+        () -> table + ": " + law);
+  }
+}
