@@ -1,5 +1,6 @@
 package leadline.cli;
 
+import leadline.estimate.UnusableData;
 import leadline.intake.InboxUnusable;
 import leadline.job.UnusableRequest;
 import leadline.lake.LakeException;
@@ -31,6 +32,7 @@ final class Faults implements CommandLine.IExecutionExceptionHandler {
       console.warn(String.valueOf(fault.getMessage()));
       return ExitCode.TRY_AGAIN;
     } else if (fault instanceof InboxUnusable
+        || fault instanceof UnusableData
         || fault instanceof UnusableRequest
         || fault instanceof LakeException) {
       console.warn(String.valueOf(fault.getMessage()));

@@ -16,7 +16,7 @@ import picocli.CommandLine.ParentCommand;
 @Command(
     name = "publish",
     description = {
-      "Writes a month's tables into a folder, and prints the month in words.",
+      "Writes a month's tables into a folder and prints the month in words.",
       "",
       "DIR/MONTH then holds the tables as CSV and Parquet with their data package, and run.json,"
           + " which says what they were made from. Takes the run that knows most, and of those the"

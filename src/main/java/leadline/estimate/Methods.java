@@ -1,0 +1,102 @@
+package leadline.estimate;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * All methods, in the order of the table that users read:
+ *
+ * <pre>
+ * | METHOD | prints | reads |
+ * |---|---|---|
+ * | `kaplan-meier` | `km.*`, `na.*` (Nelson-Aalen); given an age reached, with the setting `conditional_on` | life, exact or right-censored |
+ * | `rate` | `rate.*` (Garwood, mid-p), `mtbf.*` | counts |
+ * | `proportion` | `clopper_pearson.*`, `wilson.*`, `mid_p.*` | pairs `x,n[,conf]` |
+ * | `rate-ratio` | `ratio.*` | pairs `x1,t1,x2,t2` |
+ * | `vessel-rates` | `pooled.*`, `homogeneity.*`, `poisson.*`, `overdispersion.*`, `shrunk.*` (for publication: mean and spread integrated out), `eb.*` (plug-in, for checking), `ms.*` (multi-sample; `ms_zero.*` by plain pooling where its variance came out negative) | counts with unit |
+ * | `age-replacement` | `age.*` | costs |
+ * | `block-replacement` | `block.*` | costs |
+ * | `failure-finding` | `hidden.unavailability`, `hidden.interval_required` (exact; lambda tau / 2 overstates) | `shape,scale,interval[,tested][,required_unavailability]` |
+ * | `spares` | `spares.mean`, `.hold`, `.assurance`, Poisson, for the setting `assurance` (0.95) | `mean` |
+ * | `spares-uncertain-rate` | the same, negative binomial | `gamma_shape,gamma_exposure,exposure` |
+ * | `spares-ageing` | the same, one demand of all rows, each part with its own chance | `shape,scale,age,ahead,weight` |
+ * | `adjust-p` | `holm.p`, `bh.p` (Benjamini-Hochberg) | `p` |
+ * </pre>
+ */
+public final class Methods {
+
+  static final List<Method> ALL =
+      List.of(
+          new KaplanMeierMethod(),
+          new RateMethod(),
+          new ProportionMethod(),
+          new RateRatioMethod(),
+          new VesselRatesMethod(),
+          new AgeReplacementMethod(),
+          new BlockReplacementMethod(),
+          new FailureFindingMethod(),
+          new SparesMethod(),
+          new SparesUncertainRateMethod(),
+          new SparesAgeingMethod(),
+          new AdjustPMethod());
+
+  private Methods() {}
+
+  /** The words of all methods. */
+  public static List<String> words() {
+    return ALL.stream().map(Method::word).toList();
+  }
+
+  /** One line for each method: its word, what it reads. */
+  public static List<String> lines() {
+    return ALL.stream()
+        .map(method -> "  %-22s %s".formatted(method.word(), method.reads()))
+        .toList();
+  }
+
+  /**
+   * Runs a method on a file; the sets of one with a {@code set} column each apart, likewise the
+   * groups of one with a {@code group} column unless the method compares them, the names of a
+   * part's results beginning with the part's name and a dot.
+   *
+   * @throws UnusableData where there is no such method, or the file or the settings are of no use
+   *     to it
+   */
+  public static EstimateResults run(String word, DataFile file, EstimateSettings settings) {
+    Method method =
+        named(word)
+            .orElseThrow(
+                () ->
+                    new UnusableData(
+                        "There is no method %s; there are %s."
+                            .formatted(word, String.join(", ", words()))));
+    return file.header().has(DataFile.SET)
+        ? ofEach(file.by(DataFile.SET), part -> groupsOf(method, part, settings))
+        : groupsOf(method, file, settings);
+  }
+
+  private static Optional<Method> named(String word) {
+    return ALL.stream().filter(method -> method.word().equals(word)).findFirst();
+  }
+
+  private static EstimateResults groupsOf(Method method, DataFile file, EstimateSettings settings) {
+    return switch (method.groups()) {
+      case COMPARED -> method.of(file, settings);
+      case APART ->
+          file.header().has(DataFile.GROUP)
+              ? ofEach(file.by(DataFile.GROUP), part -> method.of(part, settings))
+              : method.of(file, settings);
+    };
+  }
+
+  private static EstimateResults ofEach(Map<String, DataFile> parts, Estimator estimator) {
+    EstimateResults all = new EstimateResults();
+    parts.forEach((name, part) -> all.addAll(name + ".", estimator.of(part)));
+    return all;
+  }
+
+  private interface Estimator {
+    EstimateResults of(DataFile part);
+  }
+}
