@@ -12,6 +12,19 @@ import java.util.Optional;
  * <tr><th>METHOD</th><th>prints</th><th>reads</th></tr>
  * <tr><td>{@code kaplan-meier}</td><td>{@code km.*}, {@code na.*} (Nelson-Aalen)</td>
  *     <td>lives, exact and right-censored</td></tr>
+ * <tr><td>{@code turnbull}</td><td>{@code npmle.*}</td>
+ *     <td>lives, any censoring, known from their start</td></tr>
+ * <tr><td>{@code isotonic}</td><td>{@code isotonic.*}</td><td>lives inspected once each</td></tr>
+ * <tr><td>{@code incidence}</td><td>{@code incidence.*}</td>
+ *     <td>lives and what ended them</td></tr>
+ * <tr><td>{@code log-rank}</td><td>{@code logrank.*}</td>
+ *     <td>lives with group, exact and right-censored, by stratum if there is one</td></tr>
+ * <tr><td>{@code interval-log-rank}</td><td>{@code interval_logrank.*}</td>
+ *     <td>lives with group, any censoring, known from their start</td></tr>
+ * <tr><td>{@code mcf}</td><td>{@code mcf.*}</td><td>recurrent failures</td></tr>
+ * <tr><td>{@code trend}</td><td>{@code trend.*}, {@code laplace.*}, {@code mil.*}</td>
+ *     <td>recurrent failures</td></tr>
+ * <tr><td>{@code power-law}</td><td>{@code crow.*}</td><td>recurrent failures</td></tr>
  * <tr><td>{@code rate}</td><td>{@code rate.*}, {@code mtbf.*}</td><td>counts</td></tr>
  * <tr><td>{@code proportion}</td><td>{@code clopper_pearson.*}, {@code wilson.*}</td>
  *     <td>pairs x, n</td></tr>
@@ -22,7 +35,18 @@ public final class Methods {
 
   static final List<Method> ALL =
       List.of(
-          new KaplanMeierMethod(), new RateMethod(), new ProportionMethod(), new RateRatioMethod());
+          new KaplanMeierMethod(),
+          new TurnbullMethod(),
+          new IsotonicMethod(),
+          new IncidenceMethod(),
+          new LogRankMethod(),
+          new IntervalLogRankMethod(),
+          new McfMethod(),
+          new TrendMethod(),
+          new PowerLawMethod(),
+          new RateMethod(),
+          new ProportionMethod(),
+          new RateRatioMethod());
 
   private Methods() {}
 
@@ -34,7 +58,7 @@ public final class Methods {
   /** One line for each method: its word, what it reads. */
   public static List<String> lines() {
     return ALL.stream()
-        .map(method -> "  %-16s %s".formatted(method.word(), method.reads()))
+        .map(method -> "  %-18s %s".formatted(method.word(), method.reads()))
         .toList();
   }
 
