@@ -18,8 +18,8 @@ import picocli.CommandLine.Spec;
     name = "estimate",
     description = {
       "Runs one estimator on a CSV file and prints its results as one JSON object.",
-      "A column 'set' parts the file into several; a column 'group' gives results of each group,",
-      "unless the method compares them."
+      "A column 'set' parts the file into several; a column 'group' gives results of each",
+      "group, unless the method compares them."
     },
     mixinStandardHelpOptions = true,
     sortOptions = false,

@@ -19,9 +19,7 @@ final class SettingOptions implements CommandLine.IModelTransformer {
           OptionSpec.builder(setting.option())
               .paramLabel(setting.placeholder())
               .description(setting.meaning())
-              .type(String[].class)
-              .splitRegex(",")
-              .arity("1")
+              .type(String.class)
               .build());
     }
     spec.usageMessage().footer(withMethods(spec.usageMessage().footer()));
@@ -42,9 +40,9 @@ final class SettingOptions implements CommandLine.IModelTransformer {
   static EstimateSettings over(EstimateSettings settings, CommandLine.ParseResult parsed) {
     EstimateSettings result = settings;
     for (Setting setting : Setting.values()) {
-      String[] values = parsed.matchedOptionValue(setting.option(), new String[0]);
-      if (values.length > 0) {
-        result = result.with(setting, List.of(values));
+      if (parsed.hasMatchedOption(setting.option())) {
+        String values = parsed.matchedOptionValue(setting.option(), "");
+        result = result.with(setting, List.of(values.split(",", -1)));
       }
     }
     return result;

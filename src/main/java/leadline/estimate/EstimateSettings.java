@@ -30,7 +30,7 @@ public record EstimateSettings(Map<Setting, List<String>> chosen) {
           .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
           .build();
 
-  private static final Confidence USUAL_CONFIDENCE = Confidence.of(0.95);
+  private static final Confidence USUAL = Confidence.of(0.95);
 
   public EstimateSettings {
     Map<Setting, List<String>> copy = new EnumMap<>(Setting.class);
@@ -100,20 +100,34 @@ public record EstimateSettings(Map<Setting, List<String>> chosen) {
    * @throws UnusableData if it was chosen, and does not lie between 0 and 1
    */
   Confidence confidence() {
-    OptionalDouble level = number(Setting.CONF);
+    return level(Setting.CONF);
+  }
+
+  /**
+   * The chance with which spares are to suffice.
+   *
+   * @throws UnusableData if it was chosen, and does not lie between 0 and 1
+   */
+  Confidence assurance() {
+    return level(Setting.ASSURANCE);
+  }
+
+  private Confidence level(Setting setting) {
+    OptionalDouble level = number(setting);
     if (level.isEmpty()) {
-      return USUAL_CONFIDENCE;
+      return USUAL;
     }
     if (!(level.getAsDouble() > 0 && level.getAsDouble() < 1)) {
-      throw unusable(Setting.CONF, "must lie between 0 and 1");
+      throw unusable(setting, "must lie between 0 and 1");
     }
     return Confidence.of(level.getAsDouble());
   }
 
   /** The confidence of a row's limits: its own {@code conf}, where it states one. */
   Confidence confidence(DataRow row) {
+    Confidence usual = confidence();
     if (!row.states(Setting.CONF.word())) {
-      return confidence();
+      return usual;
     }
     double level = row.number(Setting.CONF.word());
     if (!(level > 0 && level < 1)) {

@@ -31,7 +31,7 @@ final class KaplanMeierMethod implements Method {
 
   @Override
   public String reads() {
-    return "lower,upper,entry,weight[,group], lives exact or right-censored";
+    return "lower,upper,entry,weight; no intervals";
   }
 
   @Override

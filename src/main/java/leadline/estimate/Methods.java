@@ -7,29 +7,30 @@ import java.util.Optional;
 /**
  * All methods, in the order of the table that users read:
  *
- * <table>
- * <caption>Methods</caption>
- * <tr><th>METHOD</th><th>prints</th><th>reads</th></tr>
- * <tr><td>{@code kaplan-meier}</td><td>{@code km.*}, {@code na.*} (Nelson-Aalen)</td>
- *     <td>lives, exact and right-censored</td></tr>
- * <tr><td>{@code turnbull}</td><td>{@code npmle.*}</td>
- *     <td>lives, any censoring, known from their start</td></tr>
- * <tr><td>{@code isotonic}</td><td>{@code isotonic.*}</td><td>lives inspected once each</td></tr>
- * <tr><td>{@code incidence}</td><td>{@code incidence.*}</td>
- *     <td>lives and what ended them</td></tr>
- * <tr><td>{@code log-rank}</td><td>{@code logrank.*}</td>
- *     <td>lives with group, exact and right-censored, by stratum if there is one</td></tr>
- * <tr><td>{@code interval-log-rank}</td><td>{@code interval_logrank.*}</td>
- *     <td>lives with group, any censoring, known from their start</td></tr>
- * <tr><td>{@code mcf}</td><td>{@code mcf.*}</td><td>recurrent failures</td></tr>
- * <tr><td>{@code trend}</td><td>{@code trend.*}, {@code laplace.*}, {@code mil.*}</td>
- *     <td>recurrent failures</td></tr>
- * <tr><td>{@code power-law}</td><td>{@code crow.*}</td><td>recurrent failures</td></tr>
- * <tr><td>{@code rate}</td><td>{@code rate.*}, {@code mtbf.*}</td><td>counts</td></tr>
- * <tr><td>{@code proportion}</td><td>{@code clopper_pearson.*}, {@code wilson.*}</td>
- *     <td>pairs x, n</td></tr>
- * <tr><td>{@code rate-ratio}</td><td>{@code ratio.*}</td><td>pairs x1, t1, x2, t2</td></tr>
- * </table>
+ * <pre>
+ * | METHOD | prints | reads |
+ * |---|---|---|
+ * | `kaplan-meier` | `km.*`, `na.*` (Nelson-Aalen); given an age reached, with the setting `conditional_on` | life, exact or right-censored |
+ * | `turnbull` | `npmle.*`; no other masses have a log-likelihood higher by more than `npmle.loglik_shortfall_at_most`; `npmle.F_actuarial` where all were inspected at common ages | life, any censoring, known from their start |
+ * | `isotonic` | `isotonic.*` | life, each inspected once |
+ * | `incidence` | `incidence.time`, `.surv`, `.by.CAUSE` (Aalen-Johansen) | `time,cause[,entry][,weight]` |
+ * | `log-rank` | `logrank.*`, groups by name | life with group, exact or right-censored; within each `stratum`, if there is that column |
+ * | `interval-log-rank` | `interval_logrank.*`, groups by name; `p` for large groups, `p_dealt` for any | life with group, any censoring, known from their start |
+ * | `mcf` | `mcf.*` | recurrent |
+ * | `trend` | `trend.*` (reverse arrangements), `laplace.*`, `mil.*` | recurrent |
+ * | `power-law` | `crow.*` | recurrent |
+ * | `rate` | `rate.*` (Garwood, mid-p), `mtbf.*` | counts |
+ * | `proportion` | `clopper_pearson.*`, `wilson.*`, `mid_p.*` | pairs `x,n[,conf]` |
+ * | `rate-ratio` | `ratio.*` | pairs `x1,t1,x2,t2` |
+ * | `vessel-rates` | `pooled.*`, `homogeneity.*`, `poisson.*`, `overdispersion.*`, `shrunk.*` (for publication: mean and spread integrated out), `eb.*` (plug-in, for checking), `ms.*` (multi-sample; `ms_zero.*` by plain pooling where its variance came out negative) | counts with unit |
+ * | `age-replacement` | `age.*` | costs |
+ * | `block-replacement` | `block.*` | costs |
+ * | `failure-finding` | `hidden.unavailability`, `hidden.interval_required` (exact; lambda tau / 2 overstates) | `shape,scale,interval[,tested][,required_unavailability]` |
+ * | `spares` | `spares.mean`, `.hold`, `.assurance`, Poisson, for the setting `assurance` (0.95) | `mean` |
+ * | `spares-uncertain-rate` | the same, negative binomial | `gamma_shape,gamma_exposure,exposure` |
+ * | `spares-ageing` | the same, one demand of all rows, each part with its own chance | `shape,scale,age,ahead,weight` |
+ * | `adjust-p` | `holm.p`, `bh.p` (Benjamini-Hochberg) | `p` |
+ * </pre>
  */
 public final class Methods {
 
@@ -46,7 +47,15 @@ public final class Methods {
           new PowerLawMethod(),
           new RateMethod(),
           new ProportionMethod(),
-          new RateRatioMethod());
+          new RateRatioMethod(),
+          new VesselRatesMethod(),
+          new AgeReplacementMethod(),
+          new BlockReplacementMethod(),
+          new FailureFindingMethod(),
+          new SparesMethod(),
+          new SparesUncertainRateMethod(),
+          new SparesAgeingMethod(),
+          new AdjustPMethod());
 
   private Methods() {}
 
@@ -58,7 +67,7 @@ public final class Methods {
   /** One line for each method: its word, what it reads. */
   public static List<String> lines() {
     return ALL.stream()
-        .map(method -> "  %-18s %s".formatted(method.word(), method.reads()))
+        .map(method -> "  %-22s %s".formatted(method.word(), method.reads()))
         .toList();
   }
 

@@ -18,7 +18,7 @@ final class ProportionMethod implements Method {
 
   @Override
   public List<String> prints() {
-    return List.of("clopper_pearson.", "wilson.");
+    return List.of("clopper_pearson.", "wilson.", "mid_p.");
   }
 
   @Override
@@ -34,11 +34,15 @@ final class ProportionMethod implements Method {
         share -> share.proportion().clopperPearson(settings.confidence(share.row()));
     Function<Share, Limits> score =
         share -> share.proportion().wilson(settings.confidence(share.row()));
+    Function<Share, Limits> midP =
+        share -> share.proportion().midP(settings.confidence(share.row()));
     return new EstimateResults()
         .numbers("clopper_pearson.lower", shares, share -> exact.apply(share).lower())
         .numbers("clopper_pearson.upper", shares, share -> exact.apply(share).upper())
         .numbers("wilson.lower", shares, share -> score.apply(share).lower())
-        .numbers("wilson.upper", shares, share -> score.apply(share).upper());
+        .numbers("wilson.upper", shares, share -> score.apply(share).upper())
+        .numbers("mid_p.lower", shares, share -> midP.apply(share).lower())
+        .numbers("mid_p.upper", shares, share -> midP.apply(share).upper());
   }
 
   private static Share share(DataRow row) {

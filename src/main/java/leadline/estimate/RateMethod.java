@@ -31,12 +31,15 @@ final class RateMethod implements Method {
   public EstimateResults of(DataFile file, EstimateSettings settings) {
     List<CountRow> rows = CountRow.of(file);
     Function<CountRow, Limits> rate = row -> row.rate().limits(settings.confidence(row.row()));
+    Function<CountRow, Limits> midP = row -> row.rate().midPLimits(settings.confidence(row.row()));
     Function<CountRow, Limits> time =
         row -> row.rate().meanTimeLimits(settings.confidence(row.row()));
     return new EstimateResults()
         .numbers("rate.mle", rows, row -> row.rate().rate())
         .numbers("rate.lower", rows, row -> rate.apply(row).lower())
         .numbers("rate.upper", rows, row -> rate.apply(row).upper())
+        .numbers("rate.mid_p_lower", rows, row -> midP.apply(row).lower())
+        .numbers("rate.mid_p_upper", rows, row -> midP.apply(row).upper())
         .numbers("rate.lower_one_sided95", rows, row -> row.rate().lowerLimit(NINETY_FIVE))
         .numbers("rate.upper_one_sided95", rows, row -> row.rate().upperLimit(NINETY_FIVE))
         .numbers("mtbf.estimate", rows, row -> row.rate().meanTime())

@@ -14,6 +14,8 @@ public enum Setting {
   FIXED_SHAPES("fixed_shapes", "NUMBERS", "Weibull shapes to assume; 1.5, 2.0, 3.0 if absent."),
   TRUNCATION(
       "truncation", "WORD", "What ended observation, time or failure; the data tell if absent."),
+  ASSURANCE(
+      "assurance", "P", "Chance that spares suffice, more than 0 and less than 1; 0.95 if absent."),
   CONDITIONAL_ON(
       "conditional_on",
       "AGE",

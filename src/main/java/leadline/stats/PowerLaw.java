@@ -1,7 +1,6 @@
 package leadline.stats;
 
 import java.util.List;
-import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
 
 /**
  * The power-law process (Crow-AMSAA, Weibull process): events of a unit come independently with
@@ -59,9 +58,6 @@ public final class PowerLaw {
     SHAPE_TOWARDS_ZERO
   }
 
-  private static final double RELATIVE_ACCURACY = 1e-15;
-  private static final int EVALUATIONS = 500;
-
   private PowerLaw() {}
 
   /**
@@ -81,17 +77,7 @@ public final class PowerLaw {
     if (sums.scoreTowardsZero() <= 0) {
       return Unfit.SHAPE_TOWARDS_ZERO;
     }
-    double low = 1;
-    while (sums.score(low) <= 0) {
-      low /= 2;
-    }
-    double high = 2 * low;
-    while (sums.score(high) > 0) {
-      high *= 2;
-    }
-    double shape =
-        new BracketingNthOrderBrentSolver(RELATIVE_ACCURACY, 0, 0, 5)
-            .solve(EVALUATIONS, sums::score, low, high);
+    double shape = RisingRoot.of(guess -> -sums.score(guess), 1);
     return new Fitted(
         sums.events(),
         shape,

@@ -12,8 +12,8 @@ final class Quantiles {
   private Quantiles() {}
 
   /** Of the gamma distribution with scale 1: half a chi-squared with twice the shape. */
-  static double gamma(long shape, double probability) {
-    return new GammaDistribution((double) shape, 1, ABSOLUTE_ACCURACY)
+  static double gamma(double shape, double probability) {
+    return new GammaDistribution(shape, 1, ABSOLUTE_ACCURACY)
         .inverseCumulativeProbability(probability);
   }
 
