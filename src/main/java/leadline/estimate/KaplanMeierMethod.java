@@ -82,7 +82,7 @@ final class KaplanMeierMethod implements Method {
     return tally;
   }
 
-  private static ObservedTime<String> observed(LifeRow life, OptionalDouble entry) {
+  static ObservedTime<String> observed(LifeRow life, OptionalDouble entry) {
     if (!life.isExact() && !life.isRightCensored()) {
       throw life.row().impossible("upper", "this method takes exact and right-censored lives only");
     }

@@ -20,7 +20,12 @@ record LifeRow(DataRow row, double lower, double upper, OptionalDouble entry, do
   private static final Set<String> COLUMNS = Set.of("lower", "upper", "entry", "weight");
 
   static List<LifeRow> of(DataFile file) {
-    file.header().require(COLUMNS, Set.of());
+    return of(file, Set.of());
+  }
+
+  /** Of a file that may have these columns too. */
+  static List<LifeRow> of(DataFile file, Set<String> optional) {
+    file.header().require(COLUMNS, optional);
     return file.rows().stream().map(LifeRow::of).toList();
   }
 

@@ -11,6 +11,14 @@ import java.util.Optional;
  * | METHOD | prints | reads |
  * |---|---|---|
  * | `kaplan-meier` | `km.*`, `na.*` (Nelson-Aalen); given an age reached, with the setting `conditional_on` | life, exact or right-censored |
+ * | `turnbull` | `npmle.*`; no other masses have a log-likelihood higher by more than `npmle.loglik_shortfall_at_most`; `npmle.F_actuarial` where all were inspected at common ages | life, any censoring, known from their start |
+ * | `isotonic` | `isotonic.*` | life, each inspected once |
+ * | `incidence` | `incidence.time`, `.surv`, `.by.CAUSE` (Aalen-Johansen) | `time,cause[,entry][,weight]` |
+ * | `log-rank` | `logrank.*`, groups by name | life with group, exact or right-censored; within each `stratum`, if there is that column |
+ * | `interval-log-rank` | `interval_logrank.*`, groups by name; `p` for large groups, `p_dealt` for any | life with group, any censoring, known from their start |
+ * | `mcf` | `mcf.*` | recurrent |
+ * | `trend` | `trend.*` (reverse arrangements), `laplace.*`, `mil.*` | recurrent |
+ * | `power-law` | `crow.*` | recurrent |
  * | `rate` | `rate.*` (Garwood, mid-p), `mtbf.*` | counts |
  * | `proportion` | `clopper_pearson.*`, `wilson.*`, `mid_p.*` | pairs `x,n[,conf]` |
  * | `rate-ratio` | `ratio.*` | pairs `x1,t1,x2,t2` |
@@ -29,6 +37,14 @@ public final class Methods {
   static final List<Method> ALL =
       List.of(
           new KaplanMeierMethod(),
+          new TurnbullMethod(),
+          new IsotonicMethod(),
+          new IncidenceMethod(),
+          new LogRankMethod(),
+          new IntervalLogRankMethod(),
+          new McfMethod(),
+          new TrendMethod(),
+          new PowerLawMethod(),
           new RateMethod(),
           new ProportionMethod(),
           new RateRatioMethod(),

@@ -3,6 +3,7 @@ package leadline.stats;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.NavigableMap;
+import java.util.NavigableSet;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
 
@@ -67,14 +68,24 @@ public final class SurvivalTally<C extends Comparable<? super C>> {
 
   /** In time order, one for each time at which a duration ended. */
   List<RiskSet<C>> riskSets() {
+    return riskSetsAt(endTimes());
+  }
+
+  /** The times at which a duration ended. */
+  NavigableSet<Double> endTimes() {
+    return ended.navigableKeySet();
+  }
+
+  /** One for each of these times, whether or not a duration ended then. */
+  List<RiskSet<C>> riskSetsAt(NavigableSet<Double> times) {
     NavigableMap<Double, Long> entering = new TreeMap<>(delayedEntries);
     NavigableMap<Double, Long> leaving = new TreeMap<>(exits);
     List<RiskSet<C>> sets = new ArrayList<>();
     long atRisk = watchedFromStart;
-    for (var end : ended.entrySet()) {
-      double time = end.getKey();
+    for (double time : times) {
       atRisk += takeBefore(time, entering) - takeBefore(time, leaving);
-      sets.add(new RiskSet<>(time, atRisk, end.getValue()));
+      NavigableMap<C, Long> none = new TreeMap<>();
+      sets.add(new RiskSet<>(time, atRisk, ended.getOrDefault(time, none)));
     }
     return sets;
   }
