@@ -13,12 +13,21 @@ final class Quantiles {
 
   /** Of the gamma distribution with scale 1: half a chi-squared with twice the shape. */
   static double gamma(long shape, double probability) {
-    return new GammaDistribution((double) shape, 1, ABSOLUTE_ACCURACY)
+    return gamma((double) shape, probability);
+  }
+
+  /** Of the gamma distribution with scale 1: half a chi-squared with twice the shape. */
+  static double gamma(double shape, double probability) {
+    return new GammaDistribution(shape, 1, ABSOLUTE_ACCURACY)
         .inverseCumulativeProbability(probability);
   }
 
   static double beta(long alpha, long beta, double probability) {
-    return new BetaDistribution((double) alpha, (double) beta, ABSOLUTE_ACCURACY)
+    return beta((double) alpha, (double) beta, probability);
+  }
+
+  static double beta(double alpha, double beta, double probability) {
+    return new BetaDistribution(alpha, beta, ABSOLUTE_ACCURACY)
         .inverseCumulativeProbability(probability);
   }
 }
