@@ -12,6 +12,9 @@ import java.util.Optional;
  * <tr><th>METHOD</th><th>prints</th><th>reads</th></tr>
  * <tr><td>{@code kaplan-meier}</td><td>{@code km.*}, {@code na.*} (Nelson-Aalen)</td>
  *     <td>lives, exact and right-censored</td></tr>
+ * <tr><td>{@code fit}</td><td>{@code exponential.*}, {@code weibull.*}, {@code lognormal.*},
+ *     {@code log_logistic.*}, {@code weibull_fixed_shape_B.*} for each B of the setting
+ *     {@code fixed_shapes}</td><td>lives of any censoring, delayed entry</td></tr>
  * <tr><td>{@code rate}</td><td>{@code rate.*}, {@code mtbf.*}</td><td>counts</td></tr>
  * <tr><td>{@code proportion}</td><td>{@code clopper_pearson.*}, {@code wilson.*}</td>
  *     <td>pairs x, n</td></tr>
@@ -22,7 +25,11 @@ public final class Methods {
 
   static final List<Method> ALL =
       List.of(
-          new KaplanMeierMethod(), new RateMethod(), new ProportionMethod(), new RateRatioMethod());
+          new KaplanMeierMethod(),
+          new FitMethod(),
+          new RateMethod(),
+          new ProportionMethod(),
+          new RateRatioMethod());
 
   private Methods() {}
 

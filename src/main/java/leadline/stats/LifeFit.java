@@ -59,8 +59,7 @@ public final class LifeFit {
   }
 
   private static boolean hasOnePeak(LifeFamily family, LifeData data) {
-    return !data.hasDelayedEntry()
-        || (family == LifeFamily.WEIBULL && data.hasOnlyExactFailures());
+    return !data.hasDelayedEntry() || (family == LifeFamily.WEIBULL && data.hasOnlyExactFailures());
   }
 
   private static Optional<Peak> highest(LogLikelihood logLikelihood, FitStart start) {
