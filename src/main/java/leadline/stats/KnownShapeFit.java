@@ -17,9 +17,6 @@ public final class KnownShapeFit {
   private static final int PARAMETERS = 1;
   private static final int MOST_STEPS = 200;
 
-  /** Of log scale, in standard errors: the step after one so small is lost in rounding. */
-  private static final double LAST_STEP = 1e-7;
-
   private final double shape;
   private final LifeData data;
   private final LogLikelihood logLikelihood;
@@ -58,27 +55,8 @@ public final class KnownShapeFit {
           confidence -> upperWithoutSurvival(shape, logLikelihood, start, confidence));
     }
     return new Fitted<>(
-        new KnownShapeFit(shape, data, logLikelihood, highest(shape, logLikelihood, start)));
-  }
-
-  /** Newton's steps, halved until the likelihood rises; it is concave in the offset. */
-  private static double highest(double shape, LogLikelihood logLikelihood, double start) {
-    double offset = start;
-    Expansion here = logLikelihood.at(shape, offset);
-    for (int step = 0; step < MOST_STEPS; step++) {
-      double move = -here.byOffset() / here.byOffsetTwice();
-      Expansion there = logLikelihood.at(shape, offset + move);
-      while (!(there.value() >= here.value()) && Math.abs(move) > 1e-12) {
-        move /= 2;
-        there = logLikelihood.at(shape, offset + move);
-      }
-      offset += move;
-      here = there;
-      if (Math.abs(move) * Math.sqrt(-here.byOffsetTwice()) < LAST_STEP) {
-        break;
-      }
-    }
-    return offset;
+        new KnownShapeFit(
+            shape, data, logLikelihood, HighestOffset.at(shape, logLikelihood, start)));
   }
 
   /** None of the lives failed: exp(-exposure / scale^shape) is the chance of that. */

@@ -51,11 +51,26 @@ public final class LifeFit {
             ? start.peak(logLikelihood, 1).or(() -> highest(logLikelihood, start))
             : highest(logLikelihood, start);
     if (peak.isEmpty()) {
-      return without(Reason.NOT_FOUND, data);
+      return without(
+          risesTowardsNoShape(logLikelihood, start) ? Reason.NO_RISE_WITH_AGE : Reason.NOT_FOUND,
+          data);
     }
     return peak.get().shape() * data.logAges().range() < NO_SHAPE
         ? without(Reason.NO_RISE_WITH_AGE, data)
         : new Fitted<>(new LifeFit(family, logLikelihood, peak.get()));
+  }
+
+  private static boolean risesTowardsNoShape(LogLikelihood logLikelihood, FitStart start) {
+    double last = Double.NEGATIVE_INFINITY;
+    for (double shape = 8 * start.shape(); shape > NO_SHAPE; shape /= 2) {
+      double offset = HighestOffset.at(shape, logLikelihood, start.offset(shape));
+      double value = logLikelihood.at(shape, offset).value();
+      if (!(value > last)) {
+        return false;
+      }
+      last = value;
+    }
+    return true;
   }
 
   private static boolean hasOnePeak(LifeFamily family, LifeData data) {
