@@ -34,6 +34,10 @@ public final class EstimateResults {
     Status(String word) {
       this.word = word;
     }
+
+    String word() {
+      return word;
+    }
   }
 
   private static final JsonNodeFactory NODES = JsonNodeFactory.instance;

@@ -10,8 +10,14 @@ public enum Setting {
   FAMILIES(
       "families",
       "WORDS",
-      "Distributions to fit, of exponential, weibull, lognormal; all if absent."),
+      "Distributions to fit, of exponential, weibull, lognormal, log_logistic; the first three if"
+          + " absent."),
   FIXED_SHAPES("fixed_shapes", "NUMBERS", "Weibull shapes to assume; 1.5, 2.0, 3.0 if absent."),
+  SURVIVAL_AT("survival_at", "AGES", "Ages for the share that outlives them."),
+  NEXT_HOURS(
+      "next_hours",
+      "HOURS",
+      "For each age of survival_at, the chance to fail in so many hours beyond it."),
   TRUNCATION(
       "truncation", "WORD", "What ended observation, time or failure; the data tell if absent."),
   ASSURANCE(

@@ -43,4 +43,9 @@ public record Confidence(double level) {
   double normalQuantile() {
     return STANDARD_NORMAL.inverseCumulativeProbability(1 - eachTail());
   }
+
+  /** The number of standard errors on one side of a normal estimate. */
+  double oneSidedNormalQuantile() {
+    return STANDARD_NORMAL.inverseCumulativeProbability(1 - oneTail());
+  }
 }

@@ -18,7 +18,11 @@ final class Quantiles {
   }
 
   static double beta(long alpha, long beta, double probability) {
-    return new BetaDistribution((double) alpha, (double) beta, ABSOLUTE_ACCURACY)
+    return beta((double) alpha, (double) beta, probability);
+  }
+
+  static double beta(double alpha, double beta, double probability) {
+    return new BetaDistribution(alpha, beta, ABSOLUTE_ACCURACY)
         .inverseCumulativeProbability(probability);
   }
 }

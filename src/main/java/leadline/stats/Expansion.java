@@ -1,0 +1,33 @@
+package leadline.stats;
+
+/**
+ * A function of (shape, offset) with its gradient and second derivatives at one point.
+ *
+ * @param byShape the derivative, and so on
+ */
+record Expansion(
+    double value,
+    double byShape,
+    double byOffset,
+    double byShapeTwice,
+    double byBoth,
+    double byOffsetTwice) {
+
+  boolean isFinite() {
+    return Double.isFinite(value)
+        && Double.isFinite(byShape)
+        && Double.isFinite(byOffset)
+        && Double.isFinite(byShapeTwice)
+        && Double.isFinite(byBoth)
+        && Double.isFinite(byOffsetTwice);
+  }
+
+  /** Of minus the second derivatives. */
+  double determinant() {
+    return byShapeTwice * byOffsetTwice - byBoth * byBoth;
+  }
+
+  boolean isConcave() {
+    return byOffsetTwice < 0 && determinant() > 0;
+  }
+}

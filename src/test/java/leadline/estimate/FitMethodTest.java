@@ -1,0 +1,100 @@
+package leadline.estimate;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class FitMethodTest {
+
+  private static final String HEADER = "lower,upper,entry,weight\n";
+  private static final String OPENED_TWICE =
+      HEADER + "0,8000,,6\n8000,,,34\n0,16000,,8\n16000,,,12\n";
+
+  @TempDir private Path folder;
+
+  /** Source of the limits: Clopper and Pearson 1934; NIST/SEMATECH e-Handbook, section 8.4.5.1. */
+  @Test
+  void withoutAFailureOneSidedLimitsRemain() throws IOException {
+    JsonNode results = fit(HEADER + "8000,,,10\n", EstimateSettings.none());
+    assertEquals("insufficient", results.required("weibull.status").asText());
+    assertEquals("no-failure", results.required("weibull.reason").asText());
+    JsonNode bound = results.required("weibull.age_and_survival_lower95_one_sided");
+    assertEquals(8000, bound.get(0).doubleValue());
+    assertEquals(Math.pow(0.05, 0.1), bound.get(1).doubleValue(), 1e-12);
+    assertEquals(
+        80_000 / -Math.log(0.05),
+        results.required("exponential.mean_lower95_one_sided").doubleValue(),
+        1e-6);
+    assertEquals(
+        8000 * Math.sqrt(10 / -Math.log(0.05)),
+        results.required("weibull_fixed_shape_2.0.scale_lower95_one_sided").doubleValue(),
+        1e-6);
+    assertFalse(results.has("weibull.shape"));
+  }
+
+  @Test
+  void failuresTiedAtTheLargestAgeHaveNoMaximum() throws IOException {
+    JsonNode results = fit(HEADER + "500,500,,3\n300,,,2\n", EstimateSettings.none());
+    assertEquals("no-finite-maximum", results.required("weibull.status").asText());
+    assertEquals("no-finite-maximum", results.required("lognormal.status").asText());
+    assertFalse(results.has("exponential.status"));
+  }
+
+  /** By hand: with two opening ages the fitted shares are those observed. */
+  @Test
+  void sharesAtAgesAskedFor() throws IOException {
+    EstimateSettings settings =
+        EstimateSettings.none()
+            .with(Setting.FAMILIES, List.of("log_logistic"))
+            .with(Setting.SURVIVAL_AT, List.of("8000", "16000"))
+            .with(Setting.NEXT_HOURS, List.of("8000"));
+    JsonNode results = fit(OPENED_TWICE, settings);
+    JsonNode survival = results.required("log_logistic.survival");
+    assertEquals(34 / 40.0, survival.get(0).doubleValue(), 1e-9);
+    assertEquals(12 / 20.0, survival.get(1).doubleValue(), 1e-9);
+    assertEquals(
+        1 - 12 / 20.0 / (34 / 40.0),
+        results.required("log_logistic.failure_in_next_hours").get(0).doubleValue(),
+        1e-9);
+    assertEquals(2, results.required("log_logistic.survival_lr_lo").size());
+    assertFalse(results.has("weibull.shape"));
+  }
+
+  @Test
+  void aLifeThatEndedAtAgeNoughtIsRefusedWithItsLine() {
+    UnusableData refused =
+        assertThrows(
+            UnusableData.class, () -> fit(HEADER + "5,,,1\n0,0,,1\n", EstimateSettings.none()));
+    assertEquals(
+        folder.resolve("data.csv")
+            + ", line 3, column upper: no life distribution has an end at age 0.",
+        refused.getMessage());
+  }
+
+  @Test
+  void settingsOfNoUseAreRefused() {
+    assertRefused(Setting.FAMILIES, "gumbel");
+    assertRefused(Setting.FIXED_SHAPES, "0");
+    assertRefused(Setting.SURVIVAL_AT, "-1");
+  }
+
+  private void assertRefused(Setting setting, String value) {
+    EstimateSettings settings = EstimateSettings.none().with(setting, List.of(value));
+    assertThrows(UnusableData.class, () -> fit(OPENED_TWICE, settings));
+  }
+
+  private JsonNode fit(String csv, EstimateSettings settings) throws IOException {
+    Path file = folder.resolve("data.csv");
+    Files.writeString(file, csv);
+    return new ObjectMapper().readTree(Methods.run("fit", DataFile.read(file), settings).json());
+  }
+}
