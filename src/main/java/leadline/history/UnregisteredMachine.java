@@ -77,8 +77,8 @@ public record UnregisteredMachine(MachineId machine, long readings, long overhau
 
   @Override
   public String sentence() {
-    return ("%d readings and %d overhauls name the machine %s, which the register does not have."
+    return ("The machine %s is not in the register; records that name it: readings %d, overhauls %d."
             + " Send its row of machines, or the machine's right name.")
-        .formatted(readings, overhauls, machine.machine());
+        .formatted(machine.machine(), readings, overhauls);
   }
 }

@@ -123,7 +123,7 @@ class ObservationTest {
             .overhaul("O1", 5, row -> row.with(OverhaulLayout.MACHINE, "AE3"))
             .finding("O1", "nozzle", action(Action.RENEWED));
     assertEquals(List.of("unregistered-machine AE3"), ship.rebuilt().problems());
-    assertTrue(ship.rebuilt().sentences().get(0).contains("2 readings and 1 overhauls"));
+    assertTrue(ship.rebuilt().sentences().get(0).contains("readings 2, overhauls 1"));
     assertEquals(List.of(), ship.rebuilt().visits());
   }
 
