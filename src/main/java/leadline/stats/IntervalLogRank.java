@@ -83,8 +83,8 @@ public final class IntervalLogRank<G extends Comparable<? super G>> {
 
   /**
    * The chance of a statistic as large by dealing the durations to the groups at random, for groups
-   * of any size: so many of the dealings, counting the one seen, as are no less extreme. Empty
-   * where {@link #test()} is.
+   * of any size: so many of the dealings, counting the one seen, as are no less extreme; 1 where
+   * there is nothing to compare.
    *
    * @param dealings how many to make, 1 or more
    * @param start of the sequence of random numbers; the same start gives the same chance
