@@ -36,7 +36,7 @@ final class FitMethod implements Method {
 
   @Override
   public String reads() {
-    return "lower,upper,entry,weight[,group], lives of any censoring";
+    return "lower,upper,entry,weight[,group]";
   }
 
   @Override

@@ -23,7 +23,7 @@ final class IncidenceMethod implements Method {
 
   @Override
   public String reads() {
-    return "time,cause[,entry][,weight][,group], cause empty where the life goes on";
+    return "time,cause[,entry][,weight][,group]";
   }
 
   @Override

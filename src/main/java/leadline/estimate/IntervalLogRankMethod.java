@@ -24,7 +24,7 @@ final class IntervalLogRankMethod implements Method {
 
   @Override
   public String reads() {
-    return "lower,upper,entry,weight,group, lives known from their start";
+    return "lower,upper,entry,weight,group; no entry";
   }
 
   @Override

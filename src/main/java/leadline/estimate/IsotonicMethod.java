@@ -19,7 +19,7 @@ final class IsotonicMethod implements Method {
 
   @Override
   public String reads() {
-    return "lower,upper,entry,weight[,group], lives left- or right-censored";
+    return "lower,upper,entry,weight[,group]; left or right";
   }
 
   @Override

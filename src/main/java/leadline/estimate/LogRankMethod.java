@@ -30,7 +30,7 @@ final class LogRankMethod implements Method {
 
   @Override
   public String reads() {
-    return "lower,upper,entry,weight,group[,stratum], lives exact or right-censored";
+    return "lower,upper,entry,weight,group[,stratum]; no intervals";
   }
 
   @Override

@@ -20,7 +20,7 @@ final class TurnbullMethod implements Method {
 
   @Override
   public String reads() {
-    return "lower,upper,entry,weight[,group], lives known from their start";
+    return "lower,upper,entry,weight[,group]; no entry";
   }
 
   @Override
