@@ -37,7 +37,7 @@ final class TrendMethod implements Method {
     EstimateResults results =
         new EstimateResults()
             .number("trend.n_used", test.events())
-            .number("trend.reversals", reversals.count())
+            .number("trend.reversals", (double) reversals.count())
             .number("trend.reversals_expected", reversals.expected())
             .number("trend.reversals_p_as_many", number(reversals.pAsMany()))
             .number("trend.reversals_p_as_few", number(reversals.pAsFew()))

@@ -21,17 +21,20 @@ public final class ReverseArrangements {
   /** Of a unit's end: differences of decimal times that are equal differ by less. */
   private static final double RESOLUTION = 1e-12;
 
-  private final double count;
+  private final long count;
+  private final double countWithTies;
   private final long pairs;
   private final double variance;
   private final boolean tied;
   private final List<Integer> lengths;
 
   private ReverseArrangements(List<double[]> sequences) {
-    count = sequences.stream().mapToDouble(ReverseArrangements::reversals).sum();
+    count = sequences.stream().mapToLong(ReverseArrangements::reversals).sum();
     pairs = sequences.stream().mapToLong(one -> (long) one.length * (one.length - 1) / 2).sum();
     variance = sequences.stream().mapToDouble(ReverseArrangements::variance).sum();
-    tied = sequences.stream().anyMatch(one -> DoubleStream.of(one).distinct().count() < one.length);
+    long ties = sequences.stream().mapToLong(ReverseArrangements::ties).sum();
+    countWithTies = count + ties / 2.0;
+    tied = ties > 0;
     lengths = sequences.stream().map(one -> one.length).toList();
   }
 
@@ -40,8 +43,8 @@ public final class ReverseArrangements {
     return new ReverseArrangements(units.stream().map(ReverseArrangements::gaps).toList());
   }
 
-  /** The pairs of which the later is longer; one of equal times counts half. */
-  public double count() {
+  /** The pairs of which the later is longer. */
+  public long count() {
     return count;
   }
 
@@ -53,14 +56,16 @@ public final class ReverseArrangements {
   /**
    * The chance of as many or more without a trend, small when there is improvement; empty when no
    * pair differs. Exact up to 2,000 pairs none of which are equal, else normal with a correction
-   * for continuity and ties.
+   * for continuity and ties, a pair of equal times counting half.
    */
   public Optional<Double> pAsMany() {
     if (!(variance > 0)) {
       return Optional.empty();
     }
     return Optional.of(
-        isCounted() ? chanceOfAtLeast(count) : normal(count - 0.5 - expected()).upperTail());
+        isCounted()
+            ? chanceOfAtLeast(count)
+            : normal(countWithTies - 0.5 - expected()).upperTail());
   }
 
   /** The chance of as few or fewer without a trend, small when there is deterioration. */
@@ -71,7 +76,7 @@ public final class ReverseArrangements {
     return Optional.of(
         isCounted()
             ? chanceOfAtLeast(pairs - count)
-            : normal(count + 0.5 - expected()).lowerTail());
+            : normal(countWithTies + 0.5 - expected()).lowerTail());
   }
 
   /** Twice the smaller of the two chances, at most 1; empty when no pair differs. */
@@ -88,7 +93,7 @@ public final class ReverseArrangements {
   }
 
   /** The count is a sum of independent ranks, each of 0 to the number of earlier times. */
-  private double chanceOfAtLeast(double least) {
+  private double chanceOfAtLeast(long least) {
     double[] chances = {1};
     for (int length : lengths) {
       for (int earlier = 1; earlier < length; earlier++) {
@@ -121,14 +126,26 @@ public final class ReverseArrangements {
     return gaps.stream().mapToDouble(Double::doubleValue).toArray();
   }
 
-  private static double reversals(double[] gaps) {
-    double reversals = 0;
+  private static long reversals(double[] gaps) {
+    return countPairs(gaps, (earlier, later) -> later > earlier);
+  }
+
+  private static long ties(double[] gaps) {
+    return countPairs(gaps, (earlier, later) -> later == earlier);
+  }
+
+  private interface PairTest {
+    boolean test(double earlier, double later);
+  }
+
+  private static long countPairs(double[] gaps, PairTest test) {
+    long count = 0;
     for (int later = 1; later < gaps.length; later++) {
       for (int earlier = 0; earlier < later; earlier++) {
-        reversals += gaps[later] > gaps[earlier] ? 1 : gaps[later] == gaps[earlier] ? 0.5 : 0;
+        count += test.test(gaps[earlier], gaps[later]) ? 1 : 0;
       }
     }
-    return reversals;
+    return count;
   }
 
   /** Source: Kendall 1970, Rank Correlation Methods, formula 4.3 with ties in one ranking. */
