@@ -93,7 +93,7 @@ public final class ReverseArrangements {
   }
 
   /** The count is a sum of independent ranks, each of 0 to the number of earlier times. */
-  private double chanceOfAtLeast(double least) {
+  private double chanceOfAtLeast(long least) {
     double[] chances = {1};
     for (int length : lengths) {
       for (int earlier = 1; earlier < length; earlier++) {

@@ -99,6 +99,18 @@ class GuideTest {
   }
 
   @Test
+  void theGuideListsTheMethodsOfEstimate() throws IOException {
+    Path methods = HOME.resolve("src/main/java/leadline/estimate/Methods.java");
+    assertInGuide(
+        "methods.md",
+        Files.readString(methods)
+            .lines()
+            .filter(line -> line.startsWith(" * |"))
+            .map(line -> line.substring(3) + "\n")
+            .collect(Collectors.joining()));
+  }
+
+  @Test
   void everyPackageIsInTheGuide() throws IOException {
     String guide = Files.readString(HOME.resolve("DEVELOPERS.md"));
     try (Stream<Path> packages = Files.list(HOME.resolve("src/main/java/leadline"))) {

@@ -41,14 +41,6 @@ class IntegratedShrinkageTest {
     IntegratedShrinkage fine = IntegratedShrinkage.of(sample, 96);
     for (PoissonRate unit : sample.rates()) {
       Limits limits = fine.limits(unit, NINETY);
-      System.out.println(
-          limits
-              + " "
-              + coarse.limits(unit, NINETY)
-              + " "
-              + fine.mean(unit)
-              + " "
-              + coarse.mean(unit));
       assertEquals(limits.lower(), coarse.limits(unit, NINETY).lower(), 1e-3 * fine.mean(unit));
       assertEquals(limits.upper(), coarse.limits(unit, NINETY).upper(), 1e-3 * limits.upper());
       assertEquals(fine.mean(unit), coarse.mean(unit), 1e-3 * fine.mean(unit));
