@@ -11,12 +11,16 @@ record AgeChart(LogAge logAge, double leastShape, double centre) implements Char
     void at(double shape, Jet jet);
   }
 
+  private record Quantile(double z) implements LogAge {
+    @Override
+    public void at(double shape, Jet jet) {
+      jet.set(z / shape, -z / (shape * shape), 2 * z / (shape * shape * shape));
+    }
+  }
+
   /** The age at which (log age - mu) / sigma is a given number. */
   static AgeChart where(double z, double centre) {
-    return new AgeChart(
-        (shape, jet) -> jet.set(z / shape, -z / (shape * shape), 2 * z / (shape * shape * shape)),
-        0,
-        centre);
+    return new AgeChart(new Quantile(z), 0, centre);
   }
 
   @Override
@@ -56,6 +60,11 @@ record AgeChart(LogAge logAge, double leastShape, double centre) implements Char
   @Override
   public double farthest() {
     return 700;
+  }
+
+  @Override
+  public boolean isStraight() {
+    return logAge instanceof Quantile;
   }
 
   @Override

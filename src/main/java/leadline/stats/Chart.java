@@ -25,6 +25,12 @@ interface Chart {
     return shape > 0;
   }
 
+  /**
+   * Whether the points with one value of the quantity lie on a straight line of the plane. A
+   * concave likelihood has one peak on such a line, and may have several on a curve.
+   */
+  boolean isStraight();
+
   /** A point and the derivatives of shape and offset by both coordinates. */
   record Place(double shape, double offset, Slopes ofShape, Slopes ofOffset) {}
 

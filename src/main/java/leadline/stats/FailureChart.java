@@ -45,7 +45,9 @@ record FailureChart(StandardForm form, double logAge, double logRatio) implement
     double z = along(shape, offset);
     form.logSurvival(z, first);
     form.logSurvival(z + shape * logRatio, second);
-    return Math.log(first.value - second.value);
+    return first.value == Double.NEGATIVE_INFINITY
+        ? Double.POSITIVE_INFINITY
+        : Math.log(first.value - second.value);
   }
 
   @Override
@@ -61,5 +63,10 @@ record FailureChart(StandardForm form, double logAge, double logRatio) implement
   @Override
   public double farthest() {
     return 700;
+  }
+
+  @Override
+  public boolean isStraight() {
+    return false;
   }
 }

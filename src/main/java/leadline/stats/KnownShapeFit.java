@@ -15,7 +15,6 @@ import leadline.stats.FitOutcome.Reason;
 public final class KnownShapeFit {
 
   private static final int PARAMETERS = 1;
-  private static final int MOST_STEPS = 200;
 
   private final double shape;
   private final LifeData data;
@@ -56,7 +55,7 @@ public final class KnownShapeFit {
     }
     return new Fitted<>(
         new KnownShapeFit(
-            shape, data, logLikelihood, HighestOffset.at(shape, logLikelihood, start)));
+            shape, data, logLikelihood, new OffsetSection(logLikelihood, shape).highest(start)));
   }
 
   /** None of the lives failed: exp(-exposure / scale^shape) is the chance of that. */
@@ -74,11 +73,12 @@ public final class KnownShapeFit {
   private static Optional<OneSidedLimit> upperWithoutSurvival(
       double shape, LogLikelihood logLikelihood, double start, Confidence confidence) {
     double height = Math.log(confidence.oneTail());
-    double low = start;
-    while (logLikelihood.at(shape, low).value() > height) {
-      low -= 1;
+    OffsetSection section = new OffsetSection(logLikelihood, shape);
+    double above = start;
+    while (section.at(above).value() <= height) {
+      above += 1;
     }
-    double limit = crossing(shape, logLikelihood, low, height);
+    double limit = section.fallen(above, -1, height);
     return Optional.of(
         new OneSidedLimit.ScaleAtMost(Math.exp(logLikelihood.centre() - limit / shape)));
   }
@@ -190,27 +190,7 @@ public final class KnownShapeFit {
   /** The offset at which the likelihood has fallen, above the top for more than 0. */
   private double fallen(double standardErrors) {
     double height = top.value() - standardErrors * standardErrors / 2;
-    double way = standardErrors / Math.sqrt(-top.byOffsetTwice());
-    double outside = offset + way;
-    while (logLikelihood.at(shape, outside).value() > height) {
-      way *= 1.5;
-      outside = offset + way;
-    }
-    return crossing(shape, logLikelihood, outside, height);
-  }
-
-  /** Newton's steps from below a height, which a concave likelihood lets overshoot nowhere. */
-  private static double crossing(
-      double shape, LogLikelihood logLikelihood, double outside, double height) {
-    double crossing = outside;
-    for (int step = 0; step < MOST_STEPS; step++) {
-      Expansion here = logLikelihood.at(shape, crossing);
-      double move = (height - here.value()) / here.byOffset();
-      crossing += move;
-      if (Math.abs(move) < 1e-13 * (1 + Math.abs(crossing))) {
-        break;
-      }
-    }
-    return crossing;
+    double away = standardErrors / Math.sqrt(-top.byOffsetTwice());
+    return new OffsetSection(logLikelihood, shape).fallen(offset, away, height);
   }
 }

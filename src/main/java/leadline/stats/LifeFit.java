@@ -63,7 +63,7 @@ public final class LifeFit {
   private static boolean risesTowardsNoShape(LogLikelihood logLikelihood, FitStart start) {
     double last = Double.NEGATIVE_INFINITY;
     for (double shape = 8 * start.shape(); shape > NO_SHAPE; shape /= 2) {
-      double offset = HighestOffset.at(shape, logLikelihood, start.offset(shape));
+      double offset = new OffsetSection(logLikelihood, shape).highest(start.offset(shape));
       double value = logLikelihood.at(shape, offset).value();
       if (!(value > last)) {
         return false;
@@ -187,7 +187,12 @@ public final class LifeFit {
    */
   public Limits profileLimits(LifeQuantity quantity, Confidence confidence) {
     double standardErrors = confidence.normalQuantile();
-    return limits(quantity, (profile, side) -> profile.limit(side, standardErrors));
+    Chart chart = chart(quantity);
+    if (chart.isStraight()) {
+      return limits(quantity, (profile, side) -> profile.limit(side, standardErrors));
+    }
+    LikelihoodRegion region = new LikelihoodRegion(logLikelihood, peak, standardErrors);
+    return limits(quantity, (profile, side) -> region.extreme(chart, side));
   }
 
   private interface LimitOnSide {
@@ -202,7 +207,7 @@ public final class LifeFit {
     ProfileLikelihood profile = new ProfileLikelihood(logLikelihood, chart, peak);
     double one = chart.quantity(limit.of(profile, Side.BELOW));
     double other = chart.quantity(limit.of(profile, Side.ABOVE));
-    return new Limits(Math.min(one, other), Math.max(one, other));
+    return new Limits(Math.min(Math.min(one, other), Double.MAX_VALUE), Math.max(one, other));
   }
 
   private Chart chart(LifeQuantity quantity) {

@@ -18,6 +18,11 @@ final class ProfileLikelihood {
     Side(int sign) {
       this.sign = sign;
     }
+
+    /** So that more is farther out on this side. */
+    double signed(double coordinate) {
+      return sign * coordinate;
+    }
   }
 
   private record Point(double coordinate, double along, Chart.OnChart here) {}

@@ -41,4 +41,9 @@ record ShapeChart(Power power) implements Chart {
   public double farthest() {
     return 30;
   }
+
+  @Override
+  public boolean isStraight() {
+    return true;
+  }
 }

@@ -32,4 +32,9 @@ record SurvivalChart(StandardForm form, double logAge) implements Chart {
   public double farthest() {
     return 700;
   }
+
+  @Override
+  public boolean isStraight() {
+    return true;
+  }
 }
