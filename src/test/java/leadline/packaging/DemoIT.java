@@ -65,7 +65,10 @@ class DemoIT {
     return folder.resolve("by one " + how);
   }
 
-  /** Local, on the class path of a Spark that knows nothing of this program. */
+  /**
+   * Local, on the class path of a Spark that knows nothing of this program, and cut into more tasks
+   * than the launcher's run has on two cores.
+   */
   private static Program submit(Path jobFile) {
     Set<String> bundled = Build.classes(Build.JAR_FOR_SPARK);
     Stream<Path> spark =
@@ -81,7 +84,7 @@ class DemoIT {
             Build.classPath(spark),
             "org.apache.spark.deploy.SparkSubmit",
             "--master",
-            "local[2]",
+            "local[5]",
             "--class",
             "leadline.cli.Main",
             Build.JAR_FOR_SPARK.toString(),
@@ -137,7 +140,7 @@ class DemoIT {
   }
 
   @Test
-  void anExistingSparkPublishesTheSame() throws IOException {
+  void anExistingSparkPublishesTheSameFromAnotherNumberOfPartitions() throws IOException {
     assertEquals(0, submitted.exit(), submitted::toString);
     for (String table : TABLES) {
       assertEquals(rows(demo("launched"), table), rows(demo("submitted"), table), table);
