@@ -21,6 +21,28 @@ public record Loaded(
     List<RefusedRow> firstRefused)
     implements Serializable {
 
+  /** Every row told as stored or refused must lie in a file: none vanishes between the two. */
+  public Loaded {
+    requireWritten(recordFiles, outcomes.stream().mapToLong(Outcome::stored).sum());
+    requireWritten(refusedFiles, outcomes.stream().mapToLong(Outcome::refused).sum());
+  }
+
+  private static void requireWritten(List<DataFile> files, long told) {
+    long written = files.stream().mapToLong(DataFile::recordCount).sum();
+    if (written != told) {
+      throw new IllegalStateException(told + " rows were to be written, and " + written + " were");
+    }
+  }
+
   /** What became of one export. */
-  public record Outcome(ExportFile file, FileOutcome outcome) implements Serializable {}
+  public record Outcome(ExportFile file, FileOutcome outcome) implements Serializable {
+
+    private long stored() {
+      return outcome instanceof FileOutcome.FileTally tally ? tally.stored() : 0;
+    }
+
+    private long refused() {
+      return outcome instanceof FileOutcome.FileTally tally ? tally.refused() : 0;
+    }
+  }
 }
