@@ -17,6 +17,8 @@ import leadline.lake.Run;
 import leadline.lake.VesselWriter;
 import leadline.publish.Boundary;
 import leadline.quantity.ReportMonth;
+import leadline.summary.LifeGroup;
+import leadline.summary.LifeRows;
 import leadline.summary.TableRow;
 import leadline.summary.TableSpec;
 
@@ -44,7 +46,8 @@ final class Compute {
       throw new UnusableRequest(nothingObserved(month));
     }
     Instant rebuilt = clock.instant();
-    Map<TableSpec, List<TableRow>> tables = fleet.summary().rows(knownAt.at());
+    List<LifeRows> lives = engine.each(fleet.summary().lifeGroups(knownAt.at()), LifeGroup::rows);
+    Map<TableSpec, List<TableRow>> tables = fleet.summary().rows(knownAt.at(), lives);
     SortedMap<String, Long> rows = append(run, fleet, tables);
     SortedMap<String, Long> milliseconds = new TreeMap<>();
     milliseconds.put("rebuild", Duration.between(begun, rebuilt).toMillis());

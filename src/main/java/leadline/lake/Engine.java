@@ -1,11 +1,13 @@
 package leadline.lake;
 
 import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.apache.spark.SparkConf;
 import org.apache.spark.api.java.JavaSparkContext;
+import org.apache.spark.api.java.function.Function;
 
 /**
  * The Spark engine, started when it is first needed: local unless the submitter chose a master.
@@ -21,6 +23,9 @@ public final class Engine implements AutoCloseable {
           "spark.driver.bindAddress", "127.0.0.1",
           "spark.ui.enabled", "false",
           "spark.ui.showConsoleProgress", "false");
+
+  /** Pieces differ in size: more slices than cores let an idle core take over. */
+  private static final int SLICES_PER_CORE = 8;
 
   private static final Set<Engine> RUNNING = new HashSet<>();
 
@@ -47,6 +52,16 @@ public final class Engine implements AutoCloseable {
   /** How many tasks to cut so many pieces of work into: no more than keep every core busy. */
   int slicesFor(int pieces) {
     return Math.max(1, Math.min(pieces, context().defaultParallelism()));
+  }
+
+  /** Works out each piece by itself, spread over the engine; the results in the pieces' order. */
+  public <T, R> List<R> each(List<T> pieces, Function<T, R> work) {
+    return pieces.isEmpty()
+        ? List.of()
+        : context()
+            .parallelize(pieces, SLICES_PER_CORE * slicesFor(pieces.size()))
+            .map(work)
+            .collect();
   }
 
   @Override

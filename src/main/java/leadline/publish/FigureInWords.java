@@ -32,7 +32,7 @@ final class FigureInWords {
   static String ofIntervals(TableRow row) {
     return "MTBO: median %s; mean up to %s: %s; naive mean %s; %s completed, %s running; %s"
         .formatted(
-            real(row, OverhaulIntervals.KM_MEDIAN, Numbers::hours),
+            real(row, OverhaulIntervals.KM_MEDIAN.estimate(), Numbers::hours),
             real(row, OverhaulIntervals.RESTRICTED_TO, Numbers::hours),
             estimate(row, OverhaulIntervals.RESTRICTED_MEAN, Numbers::hours),
             real(row, OverhaulIntervals.NAIVE_MEAN, Numbers::hours),

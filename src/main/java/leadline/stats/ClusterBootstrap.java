@@ -1,13 +1,13 @@
 package leadline.stats;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.SortedMap;
 import java.util.SplittableRandom;
 import java.util.function.Function;
+import java.util.stream.DoubleStream;
 
 /**
  * Limits of a statistic of data in clusters, such as vessels, within which they may depend on each
@@ -46,29 +46,49 @@ public record ClusterBootstrap(int draws, long start) {
       SortedMap<K, T> clusters,
       Function<? super List<T>, OptionalDouble> statistic,
       Confidence confidence) {
+    return limitsOfEach(clusters, drawn -> List.of(statistic.apply(drawn)), confidence).stream()
+        .findFirst()
+        .flatMap(Function.identity());
+  }
+
+  /**
+   * Percentile limits of several statistics from the same draws, in their order; each is empty
+   * where {@link #limits} would be. Nothing with fewer than two clusters.
+   *
+   * @param statistics of the data of the clusters drawn, always as many, finite
+   */
+  public <K, T> List<Optional<Limits>> limitsOfEach(
+      SortedMap<K, T> clusters,
+      Function<? super List<T>, List<OptionalDouble>> statistics,
+      Confidence confidence) {
     List<T> data = List.copyOf(clusters.values());
     if (data.size() < 2) {
-      return Optional.empty();
+      return List.of();
     }
     SplittableRandom random = new SplittableRandom(start);
-    double[] values = new double[draws];
-    int defined = 0;
+    List<DoubleStream.Builder> values = new ArrayList<>();
     for (int draw = 0; draw < draws; draw++) {
       List<T> drawn = new ArrayList<>();
       for (int pick = 0; pick < data.size(); pick++) {
         drawn.add(data.get(random.nextInt(data.size())));
       }
-      OptionalDouble value = statistic.apply(drawn);
-      if (value.isPresent()) {
-        values[defined] = value.getAsDouble();
-        defined++;
+      List<OptionalDouble> drawnValues = statistics.apply(drawn);
+      for (int index = 0; index < drawnValues.size(); index++) {
+        if (values.size() <= index) {
+          values.add(DoubleStream.builder());
+        }
+        drawnValues.get(index).ifPresent(values.get(index)::add);
       }
     }
-    if (defined < draws * (1 - UNDEFINED_SHARE)) {
+    return values.stream()
+        .map(found -> percentiles(found.build().sorted().toArray(), confidence))
+        .toList();
+  }
+
+  private Optional<Limits> percentiles(double[] sorted, Confidence confidence) {
+    if (sorted.length < draws * (1 - UNDEFINED_SHARE)) {
       return Optional.empty();
     }
-    double[] sorted = Arrays.copyOf(values, defined);
-    Arrays.sort(sorted);
     double tail = confidence.eachTail();
     return Optional.of(new Limits(quantile(sorted, tail), quantile(sorted, 1 - tail)));
   }

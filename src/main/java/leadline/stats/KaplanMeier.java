@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.IntPredicate;
+import java.util.function.ToDoubleFunction;
 
 /**
  * The product-limit estimate of survival, S(t), the share of durations longer than t, whatever ends
@@ -88,6 +89,38 @@ public final class KaplanMeier {
       throw new IllegalArgumentException("p must lie between 0 and 1: " + p);
     }
     return firstTime(BigDecimal.ONE.subtract(BigDecimal.valueOf(p)), comparison -> comparison <= 0);
+  }
+
+  /**
+   * Approximate limits of a quantile: the times at which the log(-log S) limits of survival pass 1
+   * - p; the upper is infinite where they have not passed it so far. Empty where the quantile is
+   * not reached, or all ended at once, which shows no variation. Source: Brookmeyer and Crowley
+   * 1982, Biometrics 38:29; the R package survival.
+   *
+   * @param p the share of durations that have ended, more than 0 and less than 1
+   * @throws IllegalArgumentException if p is not between 0 and 1, both excluded
+   */
+  public Optional<Limits> quantileLimits(double p, Confidence confidence) {
+    OptionalDouble lower = firstTime(1 - p, confidence, Limits::lower);
+    return quantile(p).isPresent() && lower.isPresent()
+        ? Optional.of(
+            new Limits(
+                lower.getAsDouble(),
+                firstTime(1 - p, confidence, Limits::upper).orElse(Double.POSITIVE_INFINITY)))
+        : Optional.empty();
+  }
+
+  private OptionalDouble firstTime(
+      double surviving, Confidence confidence, ToDoubleFunction<Limits> side) {
+    return points.stream()
+        .filter(
+            point ->
+                point
+                    .logLogLimits(confidence)
+                    .filter(limits -> side.applyAsDouble(limits) <= surviving)
+                    .isPresent())
+        .mapToDouble(SurvivalPoint::time)
+        .findFirst();
   }
 
   /**

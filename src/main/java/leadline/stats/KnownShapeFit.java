@@ -12,7 +12,7 @@ import leadline.stats.FitOutcome.Reason;
  * Nelson 1985, J. Qual. Technol. 17:140; Meeker and Escobar 1998, Statistical Methods for
  * Reliability Data, sections 7.3 and 8.5.
  */
-public final class KnownShapeFit {
+public final class KnownShapeFit implements FittedLife {
 
   private static final int PARAMETERS = 1;
 
@@ -94,6 +94,7 @@ public final class KnownShapeFit {
   }
 
   /** Akaike's information criterion, 2 - 2 log likelihood. Source: Akaike 1974. */
+  @Override
   public double aic() {
     return 2 * PARAMETERS - 2 * logLikelihood();
   }
@@ -172,6 +173,24 @@ public final class KnownShapeFit {
     return data.hasOnlyExactFailures()
         ? scaleAtHazard(Quantiles.gamma(data.failures() + 1, confidence.level()))
         : scaleAt(fallen(confidence.oneSidedNormalQuantile()));
+  }
+
+  @Override
+  public double estimate(LifeQuantity quantity) {
+    return quantityAt(quantity, offset);
+  }
+
+  @Override
+  public Limits profileLimits(LifeQuantity quantity, Confidence confidence) {
+    double standardErrors = confidence.normalQuantile();
+    double one = quantityAt(quantity, fallen(standardErrors));
+    double other = quantityAt(quantity, fallen(-standardErrors));
+    return new Limits(Math.min(one, other), Math.max(one, other));
+  }
+
+  private double quantityAt(LifeQuantity quantity, double anOffset) {
+    Chart chart = quantity.chart(logLikelihood.form(), logLikelihood.centre());
+    return chart.quantity(chart.coordinate(shape, anOffset));
   }
 
   /** The scale at which lives with this exposure have this cumulative hazard together. */

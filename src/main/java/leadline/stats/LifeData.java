@@ -78,6 +78,15 @@ public final class LifeData {
     return logAges;
   }
 
+  /** Those known from new, without those known only because they lived beyond an age. */
+  public LifeData knownFromNew() {
+    return new LifeData(lives.stream().filter(alike -> alike.life().entry() == 0).toList());
+  }
+
+  public boolean isEmpty() {
+    return lives.isEmpty();
+  }
+
   /** How many lives are known to have ended. */
   public double failures() {
     return lives.stream().filter(Alike::failed).mapToDouble(Alike::weight).sum();

@@ -14,7 +14,7 @@ import leadline.stats.ProfileLikelihood.Side;
  * Reliability Data, chapters 7, 8 and 11; Lawless 2003, Statistical Models and Methods for Lifetime
  * Data, chapter 5.
  */
-public final class LifeFit {
+public final class LifeFit implements FittedLife {
 
   private static final int PARAMETERS = 2;
 
@@ -108,6 +108,7 @@ public final class LifeFit {
   }
 
   /** Akaike's information criterion, 4 - 2 log likelihood. Source: Akaike 1974. */
+  @Override
   public double aic() {
     return 2 * PARAMETERS - 2 * logLikelihood();
   }
@@ -158,6 +159,7 @@ public final class LifeFit {
   }
 
   /** At the fitted parameters. */
+  @Override
   public double estimate(LifeQuantity quantity) {
     Chart chart = chart(quantity);
     return chart.isFiniteAt(peak.shape())
@@ -185,6 +187,7 @@ public final class LifeFit {
    * one degree of freedom; infinite, or 0, where it never does. Where the estimate is infinite, 0
    * and infinity. Source: Meeker and Escobar 1998, section 8.3.
    */
+  @Override
   public Limits profileLimits(LifeQuantity quantity, Confidence confidence) {
     double standardErrors = confidence.normalQuantile();
     Chart chart = chart(quantity);

@@ -21,6 +21,17 @@ public final class LifeQuantity {
     return placing.chart(form, centre);
   }
 
+  /**
+   * Its value in a distribution of a family.
+   *
+   * @param shape 1 / sigma, finite and more than 0
+   * @param scale exp(mu), in the unit of age, finite and more than 0
+   */
+  public double in(LifeFamily family, double shape, double scale) {
+    Chart chart = chart(family.standardForm(), 0);
+    return chart.quantity(chart.coordinate(shape, -shape * Math.log(scale)));
+  }
+
   /** 1 / sigma; limits on the scale of its logarithm. */
   public static LifeQuantity shape() {
     return new LifeQuantity((form, centre) -> new ShapeChart(ShapeChart.Power.SHAPE));

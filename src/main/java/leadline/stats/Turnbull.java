@@ -55,6 +55,24 @@ public final class Turnbull {
     return new Turnbull(intervals, new MassLikelihood(intervals, durations));
   }
 
+  /**
+   * Of lives all known from new.
+   *
+   * @throws IllegalArgumentException if there is no life, or one that entered later
+   */
+  public static Turnbull of(LifeData lives) {
+    if (lives.hasDelayedEntry()) {
+      throw new IllegalArgumentException("a life known only from a later age");
+    }
+    return of(
+        lives.lives().stream()
+            .map(
+                alike ->
+                    new ObservedInterval(
+                        alike.life().lower(), alike.life().upper(), alike.weight()))
+            .toList());
+  }
+
   /** In time order. Where the maximum is reached by many sets of masses, one of them. */
   public List<Support> support() {
     List<Support> support = new ArrayList<>();

@@ -14,6 +14,8 @@ import leadline.quantity.RunningHours;
  */
 record ComponentHours(RunningHours run, RunningHours repaired) implements Counts<ComponentHours> {
 
+  static final ComponentHours NONE = new ComponentHours(RunningHours.ZERO, RunningHours.ZERO);
+
   static ComponentHours of(MachineHistory history, Component component, Period window) {
     Exposure machine = history.exposureWithin(window);
     long positions = history.machine().positionCount(component);

@@ -1,5 +1,6 @@
 package leadline.summary;
 
+import java.io.Serializable;
 import java.time.Instant;
 import leadline.fleet.Component;
 import leadline.quantity.ReportMonth;
@@ -9,7 +10,7 @@ import leadline.quantity.ReportMonth;
  *
  * @param knownAt when the last batch was committed that the rows rest on
  */
-record Edition(ReportMonth month, Instant knownAt) {
+record Edition(ReportMonth month, Instant knownAt) implements Serializable {
 
   /** A row begun with the columns that all tables share. */
   TableRow.Builder row(TableSpec spec, Window window, Stratum<?> stratum, Component component) {

@@ -26,6 +26,7 @@ public final class MonthlySummary implements Serializable {
   private final OverhaulIntervals overhaulIntervals;
   private final PartFindings partFindings;
   private final SpringBreakage springBreakage;
+  private final LifeTables lifeTables;
 
   private MonthlySummary(Scope scope) {
     this.scope = scope;
@@ -33,6 +34,7 @@ public final class MonthlySummary implements Serializable {
     this.overhaulIntervals = new OverhaulIntervals(scope);
     this.partFindings = new PartFindings(scope);
     this.springBreakage = new SpringBreakage(scope);
+    this.lifeTables = new LifeTables(scope);
   }
 
   /**
@@ -55,6 +57,7 @@ public final class MonthlySummary implements Serializable {
       overhaulIntervals.add(machine);
       partFindings.add(machine);
       springBreakage.add(machine);
+      lifeTables.add(machine);
     }
     return this;
   }
@@ -76,20 +79,35 @@ public final class MonthlySummary implements Serializable {
     overhaulIntervals.merge(other.overhaulIntervals);
     partFindings.merge(other.partFindings);
     springBreakage.merge(other.springBreakage);
+    lifeTables.merge(other.lifeTables);
     return this;
+  }
+
+  /**
+   * The lives of each part and stratum, each to be worked out apart, in the order of publication.
+   *
+   * @param knownAt when the last batch was committed that the histories rest on
+   */
+  public List<LifeGroup> lifeGroups(Instant knownAt) {
+    return lifeTables.groups(knownAt);
   }
 
   /**
    * The rows of every published table, in the order of publication.
    *
    * @param knownAt when the last batch was committed that the histories rest on
+   * @param lives of each of the life groups, in their order
    */
-  public Map<TableSpec, List<TableRow>> rows(Instant knownAt) {
+  public Map<TableSpec, List<TableRow>> rows(Instant knownAt, List<LifeRows> lives) {
     Map<TableSpec, List<TableRow>> tables = new LinkedHashMap<>();
     tables.put(ComponentRates.SPEC, componentRates.rows(knownAt));
     tables.put(OverhaulIntervals.SPEC, overhaulIntervals.rows(knownAt));
     tables.put(PartFindings.SPEC, partFindings.rows(knownAt));
     tables.put(SpringBreakage.SPEC, springBreakage.rows(knownAt));
+    tables.put(PartLife.SPEC, lives.stream().flatMap(rows -> rows.partLife().stream()).toList());
+    tables.put(
+        SpringSurvival.SPEC,
+        lives.stream().flatMap(rows -> rows.springSurvival().stream()).toList());
     return Collections.unmodifiableMap(tables);
   }
 }

@@ -66,7 +66,7 @@ record OpeningCounts(long overhauled, long opened, long planned, long plannedOpe
    * Whether less than 0.8 of the planned overhauls opened the part. Without a planned overhaul no
    * opening was routine.
    */
-  private boolean isSelective() {
+  boolean isSelective() {
     return planned == 0 || plannedOpened * 10 < planned * 8;
   }
 }

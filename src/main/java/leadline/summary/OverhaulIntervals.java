@@ -38,12 +38,13 @@ public final class OverhaulIntervals implements Serializable {
           "h",
           "mean of the completed intervals only: the usual figure, too short while long intervals"
               + " still run");
-  public static final TableColumn<Double> KM_MEDIAN =
-      TableColumn.real(
+  public static final EstimateColumns KM_MEDIAN =
+      EstimateColumns.of(
           "km_median_h",
           "h",
           "Kaplan-Meier median: the shortest length that at most half of the intervals outlast;"
-              + " empty where not reached");
+              + " empty where not reached",
+          "approximate (Brookmeyer-Crowley, log(-log S); empty where open or where nothing varies)");
   public static final EstimateColumns RESTRICTED_MEAN =
       EstimateColumns.of(
           "restricted_mean_h",
@@ -71,7 +72,8 @@ public final class OverhaulIntervals implements Serializable {
           "overhaul_intervals",
           "How long components run between overhauls, as practised: not how long they would last.",
           SharedColumns.OF_COMPONENT,
-          List.of(CLOCK, COMPLETED, RUNNING, START_UNKNOWN, NAIVE_MEAN, KM_MEDIAN),
+          List.of(CLOCK, COMPLETED, RUNNING, START_UNKNOWN, NAIVE_MEAN),
+          KM_MEDIAN.all(),
           RESTRICTED_MEAN.all(),
           List.of(
               RESTRICTED_TO,
@@ -142,9 +144,10 @@ public final class OverhaulIntervals implements Serializable {
       TableRow.Builder row, SurvivalTally<Reason> intervals, double policyInterval) {
     double horizon = policyInterval * 1.5;
     KaplanMeier curve = KaplanMeier.of(intervals);
-    row.with(KM_MEDIAN, curve.median())
+    row.with(KM_MEDIAN.estimate(), curve.median())
         .with(RESTRICTED_TO, horizon)
         .with(POLICY_INTERVAL, policyInterval);
+    curve.quantileLimits(0.5, Evidence.CONFIDENCE).ifPresent(limits -> row.with(KM_MEDIAN, limits));
     curve.restrictedMean(horizon).ifPresent(mean -> addMean(row, mean));
     CumulativeIncidence.of(intervals)
         .at(policyInterval)

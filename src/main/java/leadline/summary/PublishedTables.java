@@ -6,7 +6,13 @@ import java.util.List;
 public final class PublishedTables {
 
   private static final List<TableSpec> ALL =
-      List.of(ComponentRates.SPEC, OverhaulIntervals.SPEC, PartFindings.SPEC, SpringBreakage.SPEC);
+      List.of(
+          ComponentRates.SPEC,
+          OverhaulIntervals.SPEC,
+          PartFindings.SPEC,
+          SpringBreakage.SPEC,
+          PartLife.SPEC,
+          SpringSurvival.SPEC);
 
   private PublishedTables() {}
 

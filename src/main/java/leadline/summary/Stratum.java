@@ -1,5 +1,6 @@
 package leadline.summary;
 
+import java.io.Serializable;
 import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
@@ -11,7 +12,8 @@ import java.util.function.Predicate;
  * @param name as the level names it: {@code all}, the model, the vessel
  * @param members one or more
  */
-record Stratum<C extends Counts<C>>(Level level, String name, SortedMap<VesselModel, C> members) {
+record Stratum<C extends Counts<C>>(Level level, String name, SortedMap<VesselModel, C> members)
+    implements Serializable {
 
   C total() {
     return Counts.sum(List.copyOf(members.values()));

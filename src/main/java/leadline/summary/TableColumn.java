@@ -1,5 +1,6 @@
 package leadline.summary;
 
+import java.io.Serializable;
 import java.time.Instant;
 
 /**
@@ -8,8 +9,8 @@ import java.time.Instant;
  * @param name ends in the unit: {@code _h}, {@code _per_million_h}, {@code _share}
  * @param unit the unit in words, or {@code 1} for a count or share, or empty for words
  */
-public record TableColumn<T>(
-    String name, ValueType<T> type, String unit, Need need, String meaning) {
+public record TableColumn<T>(String name, ValueType<T> type, String unit, Need need, String meaning)
+    implements Serializable {
 
   /** Whether every row has a value. */
   public enum Need {
@@ -26,6 +27,10 @@ public record TableColumn<T>(
 
   static TableColumn<Instant> keyMoment(String name, String meaning) {
     return new TableColumn<>(name, new ValueType.Moment(), "", Need.KEY, meaning);
+  }
+
+  static TableColumn<Double> keyReal(String name, String unit, String meaning) {
+    return new TableColumn<>(name, new ValueType.Real(), unit, Need.KEY, meaning);
   }
 
   static TableColumn<String> text(String name, String meaning) {

@@ -8,7 +8,7 @@ import java.util.OptionalDouble;
 import leadline.stats.Limits;
 
 /** One row of a published table, its values in the order of the table's columns. */
-public final class TableRow {
+public final class TableRow implements Serializable {
 
   private final Map<TableColumn<?>, Object> values;
 
@@ -75,14 +75,18 @@ public final class TableRow {
     }
 
     Builder with(EstimateColumns columns, double estimate, Limits limits) {
-      return with(columns.estimate(), estimate)
-          .with(columns.lower(), limits.lower())
-          .with(columns.upper(), limits.upper());
+      return with(columns.estimate(), estimate).with(columns, limits);
+    }
+
+    /** Limits beside an estimate, an upper one that is open left empty. */
+    Builder with(EstimateColumns columns, Limits limits) {
+      with(columns.lower(), limits.lower());
+      return Double.isInfinite(limits.upper()) ? this : with(columns.upper(), limits.upper());
     }
 
     /** The row; fails where a key or required column has no value. */
     public TableRow build() {
-      Map<TableColumn<?>, Object> inOrder = new LinkedHashMap<>();
+      LinkedHashMap<TableColumn<?>, Object> inOrder = new LinkedHashMap<>();
       for (TableColumn<?> column : spec.columns()) {
         Optional<Object> value = Optional.ofNullable(values.get(column));
         if (value.isEmpty() && column.need() != TableColumn.Need.OPTIONAL) {

@@ -1,11 +1,13 @@
 package leadline.summary;
 
+import java.io.Serializable;
+
 /**
  * What a published column holds.
  *
  * @param <T> the value's Java type
  */
-public sealed interface ValueType<T> {
+public sealed interface ValueType<T> extends Serializable {
 
   /** Words. */
   record Text() implements ValueType<String> {}

@@ -44,7 +44,7 @@ class MonthInWordsTest {
             .with(OverhaulIntervals.RUNNING, 96L)
             .with(OverhaulIntervals.START_UNKNOWN, 34L)
             .with(OverhaulIntervals.NAIVE_MEAN, 6_240.4)
-            .with(OverhaulIntervals.KM_MEDIAN, 8_120.0)
+            .with(OverhaulIntervals.KM_MEDIAN.estimate(), 8_120.0)
             .with(OverhaulIntervals.RESTRICTED_MEAN.estimate(), 7_950.0)
             .with(OverhaulIntervals.RESTRICTED_MEAN.lower(), 7_600.0)
             .with(OverhaulIntervals.RESTRICTED_MEAN.upper(), 8_300.0)

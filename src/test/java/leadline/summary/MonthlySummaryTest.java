@@ -36,7 +36,7 @@ class MonthlySummaryTest {
   }
 
   private static Map<TableSpec, List<TableRow>> rows(MonthlySummary summary) {
-    return summary.rows(KNOWN_AT);
+    return Rows.tables(summary);
   }
 
   private static Map<TableSpec, List<TableRow>> rows(List<VesselHistory> vessels) {

@@ -87,7 +87,7 @@ class OverhaulIntervalsTest {
     // (7,600 + 8,200 + 9,100 + 10,400) / 4
     assertEquals(8_825.0, row.need(NAIVE_MEAN));
     // At risk 6, 5, 4 and then 2: S = 5/6, 4/6, 3/6, 1/4.
-    assertEquals(9_100.0, row.need(KM_MEDIAN));
+    assertEquals(9_100.0, row.need(KM_MEDIAN.estimate()));
     assertEquals(12_300.0, row.need(RESTRICTED_TO));
     assertEquals(8_200.0, row.need(POLICY_INTERVAL));
     // 7,600 + 600 x 5/6 + 900 x 4/6 + 1,300 x 3/6 + 1,900 x 1/4
@@ -118,7 +118,7 @@ class OverhaulIntervalsTest {
     assertEquals(Optional.empty(), row.find(RESTRICTED_MEAN.estimate()));
     assertEquals(12_300.0, row.need(RESTRICTED_TO));
     // 8,200 of four at risk, 9,100 of two: after 6,000 left, S = 2/3 and then 1/3.
-    assertEquals(9_100.0, row.need(KM_MEDIAN));
+    assertEquals(9_100.0, row.need(KM_MEDIAN.estimate()));
     assertEquals(1 / 3.0, row.need(BREAKDOWN_SHARE), 1e-12);
   }
 
@@ -129,7 +129,7 @@ class OverhaulIntervalsTest {
             engine("auklet")
                 .completed(INJECTOR, Reason.PLANNED, 7_000)
                 .stillRunning(INJECTOR, 8_500, 9_000));
-    assertEquals(Optional.empty(), row.find(KM_MEDIAN));
+    assertEquals(Optional.empty(), row.find(KM_MEDIAN.estimate()));
     assertEquals(2 / 3.0, row.need(BEYOND_INTERVAL_SHARE), 1e-12);
   }
 
@@ -150,7 +150,7 @@ class OverhaulIntervalsTest {
     for (TableColumn<Double> column :
         List.of(
             NAIVE_MEAN,
-            KM_MEDIAN,
+            KM_MEDIAN.estimate(),
             RESTRICTED_MEAN.estimate(),
             PLANNED_SHARE,
             BEYOND_INTERVAL_SHARE)) {
@@ -163,7 +163,7 @@ class OverhaulIntervalsTest {
     TableRow row = fleet(engine("auklet").completed(INJECTOR, Reason.PLANNED, 1, 2, 3, 4, 5));
     assertEquals("ok", row.need(VERDICT));
     assertEquals(3.0, row.need(NAIVE_MEAN));
-    assertEquals(3.0, row.need(KM_MEDIAN));
+    assertEquals(3.0, row.need(KM_MEDIAN.estimate()));
   }
 
   @Test
@@ -203,7 +203,7 @@ class OverhaulIntervalsTest {
           INJECTOR, Optional.of(RunningHours.ofTenths(70_001)), Optional.of(Reason.PLANNED));
     }
     TableRow row = fleet(machine);
-    assertEquals(7_000.1, row.need(KM_MEDIAN));
+    assertEquals(7_000.1, row.need(KM_MEDIAN.estimate()));
     assertEquals(7_000.1, row.need(NAIVE_MEAN));
     assertFalse(row.find(RESTRICTED_MEAN.estimate()).isPresent());
     assertTrue(row.find(BEYOND_INTERVAL_SHARE).isEmpty());

@@ -13,7 +13,13 @@ class PublishedTablesTest {
   @Test
   void tablesHaveTheirPublishedNamesInOrder() {
     assertEquals(
-        List.of("component_rates", "overhaul_intervals", "part_findings", "spring_breakage"),
+        List.of(
+            "component_rates",
+            "overhaul_intervals",
+            "part_findings",
+            "spring_breakage",
+            "part_life",
+            "spring_survival"),
         PublishedTables.all().stream().map(TableSpec::name).toList());
   }
 

@@ -22,8 +22,12 @@ record Rows(List<TableRow> rows) {
     for (VesselHistory vessel : vessels) {
       summary.add(vessel);
     }
-    Map<TableSpec, List<TableRow>> tables = summary.rows(KNOWN_AT);
-    return new Rows(tables.getOrDefault(spec, List.of()));
+    return new Rows(tables(summary).getOrDefault(spec, List.of()));
+  }
+
+  static Map<TableSpec, List<TableRow>> tables(MonthlySummary summary) {
+    return summary.rows(
+        KNOWN_AT, summary.lifeGroups(KNOWN_AT).stream().map(LifeGroup::rows).toList());
   }
 
   <T> Rows where(TableColumn<T> column, T value) {

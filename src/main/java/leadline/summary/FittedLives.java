@@ -1,0 +1,123 @@
+package leadline.summary;
+
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+import leadline.stats.Confidence;
+import leadline.stats.FittedLife;
+import leadline.stats.LifeData;
+import leadline.stats.Limits;
+import leadline.stats.OneSidedLimit;
+import leadline.summary.LifeModel.AssumedShape;
+
+/** The life distributions that lives support, with their figures and the limits of these. */
+final class FittedLives {
+
+  /** A lower limit alone is set with the chance that a two-sided one leaves below. */
+  private static final Confidence ONE_SIDED = Confidence.of((1 + Evidence.CONFIDENCE.level()) / 2);
+
+  /**
+   * A distribution with its figures.
+   *
+   * @param aic empty where nothing failed
+   */
+  record Fit(LifeModel model, OptionalDouble aic, List<HeadlineFigure> figures) {
+    double aicOrZero() {
+      return aic.orElse(0);
+    }
+  }
+
+  private record Found(LifeModel model, FittedLife fit) {}
+
+  private final LifeData data;
+  private final Optional<LifeBootstrap> vessels;
+  private final List<LifeFigure> figures;
+
+  /**
+   * @param figures to estimate in each distribution
+   */
+  FittedLives(RoutineLives lives, List<LifeFigure> figures) {
+    this.data = lives.total().data();
+    this.vessels = LifeBootstrap.ofVessels(lives);
+    this.figures = figures;
+  }
+
+  /**
+   * Those with a free shape that have a highest likelihood, the best by AIC first; none if only the
+   * exponential has.
+   */
+  List<Fit> free() {
+    List<Found> found = LifeModel.FREE.stream().flatMap(model -> found(model).stream()).toList();
+    return found.stream().allMatch(fit -> fit.model() instanceof AssumedShape)
+        ? List.of()
+        : found.stream()
+            .sorted(Comparator.comparingDouble(fit -> fit.fit().aic()))
+            .map(this::fit)
+            .toList();
+  }
+
+  /** Weibull over assumed shapes. */
+  List<Fit> assumed() {
+    return LifeModel.ASSUMED.stream().flatMap(model -> assumed(model).stream()).toList();
+  }
+
+  /** Empty where the likelihood has no highest point. */
+  Optional<Fit> with(LifeModel model) {
+    return found(model).map(this::fit);
+  }
+
+  private Optional<Fit> assumed(AssumedShape model) {
+    return with(model).or(() -> withoutFailure(model));
+  }
+
+  private Optional<Found> found(LifeModel model) {
+    return model.fit(data).map(fit -> new Found(model, fit));
+  }
+
+  private Fit fit(Found found) {
+    List<Optional<Limits>> byVessels = limitsByVessels(found.model());
+    return new Fit(
+        found.model(),
+        OptionalDouble.of(found.fit().aic()),
+        IntStream.range(0, figures.size())
+            .mapToObj(
+                index -> HeadlineFigure.of(figures.get(index), found.fit(), byVessels.get(index)))
+            .toList());
+  }
+
+  /** In the order of the figures, empty with too few vessels. */
+  private List<Optional<Limits>> limitsByVessels(LifeModel model) {
+    return vessels
+        .map(drawn -> drawn.limits(data -> values(model, data)))
+        .orElseGet(() -> Collections.nCopies(figures.size(), Optional.empty()));
+  }
+
+  private List<OptionalDouble> values(LifeModel model, LifeData data) {
+    Optional<? extends FittedLife> fit = model.fit(data);
+    return figures.stream()
+        .map(
+            figure ->
+                fit.isPresent()
+                    ? OptionalDouble.of(figure.value(fit.get()))
+                    : OptionalDouble.empty())
+        .toList();
+  }
+
+  private Optional<Fit> withoutFailure(AssumedShape model) {
+    return model
+        .oneSidedLimit(data, ONE_SIDED)
+        .filter(OneSidedLimit.ScaleAtLeast.class::isInstance)
+        .map(OneSidedLimit.ScaleAtLeast.class::cast)
+        .map(
+            limit ->
+                new Fit(
+                    model,
+                    OptionalDouble.empty(),
+                    figures.stream()
+                        .map(figure -> HeadlineFigure.withoutFailure(figure, model, limit.scale()))
+                        .toList()));
+  }
+}
