@@ -18,6 +18,9 @@ final class Expected {
   /** The hand's results have ten significant digits. */
   private static final double RELATIVE = 1e-9;
 
+  /** What is left of a difference of shares that the hand has as 0. */
+  private static final double ROUNDING = 1e-15;
+
   private Expected() {}
 
   static List<Map<String, String>> rows(String table) {
@@ -41,7 +44,8 @@ final class Expected {
     }
     try {
       double hand = Double.parseDouble(expected);
-      return Math.abs(hand - Double.parseDouble(actual)) <= RELATIVE * Math.abs(hand);
+      return Math.abs(hand - Double.parseDouble(actual))
+          <= Math.max(RELATIVE * Math.abs(hand), ROUNDING);
     } catch (NumberFormatException e) {
       return false;
     }
