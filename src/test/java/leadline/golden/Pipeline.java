@@ -7,6 +7,7 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import leadline.fleet.Catalogue;
 import leadline.job.JobRunner;
 import leadline.job.StepOutcome;
 import leadline.lake.Engine;
@@ -20,14 +21,24 @@ public final class Pipeline {
   private static final Engine ENGINE = new Engine();
 
   private final Path lake;
+  private final Catalogue catalogue;
   private final Boundary boundary;
 
   public Pipeline(Path lake) {
-    this(lake, Boundary.UNWATCHED);
+    this(lake, GoldenFleet.catalogue());
+  }
+
+  public Pipeline(Path lake, Catalogue catalogue) {
+    this(lake, catalogue, Boundary.UNWATCHED);
   }
 
   public Pipeline(Path lake, Boundary boundary) {
+    this(lake, GoldenFleet.catalogue(), boundary);
+  }
+
+  private Pipeline(Path lake, Catalogue catalogue, Boundary boundary) {
     this.lake = lake;
+    this.catalogue = catalogue;
     this.boundary = boundary;
   }
 
@@ -35,12 +46,7 @@ public final class Pipeline {
     Clock clock = Clock.fixed(GoldenFleet.READ_ON, ZoneOffset.UTC);
     return new JobRunner(ENGINE, clock, GoldenFleet.SHARED.cautions(), words -> {}, boundary)
         .run(
-            new Job(
-                lake,
-                GoldenFleet.catalogue(),
-                Job.DEFAULT_HOURS_TOLERANCE,
-                Duration.ZERO,
-                List.of(steps)),
+            new Job(lake, catalogue, Job.DEFAULT_HOURS_TOLERANCE, Duration.ZERO, List.of(steps)),
             outcome -> {});
   }
 
