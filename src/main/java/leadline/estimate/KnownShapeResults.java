@@ -4,6 +4,7 @@ import leadline.stats.Confidence;
 import leadline.stats.FitOutcome;
 import leadline.stats.FitOutcome.NoFiniteMaximum;
 import leadline.stats.KnownShapeFit;
+import leadline.stats.LifeQuantity;
 
 /** What is printed of a distribution with an assumed shape. */
 final class KnownShapeResults {
@@ -11,11 +12,7 @@ final class KnownShapeResults {
   private KnownShapeResults() {}
 
   /** Of the exponential distribution, a shape of 1, whose scale is the mean. */
-  static EstimateResults ofMean(FitOutcome<KnownShapeFit> outcome, Confidence confidence) {
-    if (outcome instanceof NoFiniteMaximum<KnownShapeFit> none) {
-      return NoMaximumResults.of(none, "mean", confidence);
-    }
-    KnownShapeFit fit = outcome.fit().orElseThrow();
+  static EstimateResults ofMean(KnownShapeFit fit, Confidence confidence) {
     EstimateResults results =
         new EstimateResults()
             .number("loglik", fit.logLikelihood())
@@ -24,8 +21,8 @@ final class KnownShapeResults {
             .number("se_mu", fit.standardErrorOfLogScale())
             .number("rate", 1 / fit.mean())
             .number("mean", fit.mean())
-            .limits("mean_wald_log", fit.waldLimits(confidence))
-            .limits("mean_lr", fit.profileLimits(confidence));
+            .limits("mean_wald_log", fit.waldLimits(LifeQuantity.mean(), confidence))
+            .limits("mean_lr", fit.profileLimits(LifeQuantity.mean(), confidence));
     fit.exactLimits(confidence).ifPresent(limits -> results.limits("mean_exact", limits));
     return results;
   }
@@ -33,15 +30,15 @@ final class KnownShapeResults {
   /** Of a Weibull distribution. */
   static EstimateResults ofScale(FitOutcome<KnownShapeFit> outcome, Confidence confidence) {
     if (outcome instanceof NoFiniteMaximum<KnownShapeFit> none) {
-      return NoMaximumResults.of(none, confidence);
+      return NoMaximumResults.of(none, "scale", confidence);
     }
     KnownShapeFit fit = outcome.fit().orElseThrow();
     EstimateResults results =
         new EstimateResults()
             .number("loglik", fit.logLikelihood())
             .number("scale", fit.scale())
-            .number("b10", fit.quantile(0.1))
-            .limits("scale_lr", fit.profileLimits(confidence));
+            .number("b10", fit.estimate(LifeQuantity.quantile(0.1)))
+            .limits("scale_lr", fit.profileLimits(LifeQuantity.scale(), confidence));
     for (Confidence level : NoMaximumResults.levels(confidence)) {
       results.number(
           "scale_lower" + NoMaximumResults.percent(level) + "_one_sided", fit.lowerLimit(level));

@@ -5,8 +5,9 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.ToDoubleFunction;
 import leadline.stats.Confidence;
-import leadline.stats.FitOutcome;
-import leadline.stats.FitOutcome.NoFiniteMaximum;
+import leadline.stats.FittedLife;
+import leadline.stats.GammaFit;
+import leadline.stats.LifeFamily;
 import leadline.stats.LifeFit;
 import leadline.stats.LifeQuantity;
 import leadline.stats.Limits;
@@ -17,29 +18,34 @@ final class LifeFitResults {
   private static final Map<String, Double> SHARES =
       new TreeMap<>(Map.of("b5", 0.05, "b10", 0.1, "b50", 0.5));
 
-  private final LifeFit fit;
+  private final FittedLife fit;
   private final Confidence confidence;
   private final EstimateResults results = new EstimateResults();
 
-  private LifeFitResults(LifeFit fit, Confidence confidence) {
+  private LifeFitResults(FittedLife fit, Confidence confidence) {
     this.fit = fit;
     this.confidence = confidence;
   }
 
-  static EstimateResults of(FitOutcome<LifeFit> outcome, EstimateSettings settings) {
-    return outcome instanceof NoFiniteMaximum<LifeFit> none
-        ? NoMaximumResults.of(none, settings.confidence())
-        : new LifeFitResults(outcome.fit().orElseThrow(), settings.confidence()).all(settings);
+  static EstimateResults of(FittedLife fit, EstimateSettings settings) {
+    return new LifeFitResults(fit, settings.confidence()).all(settings);
   }
 
   private EstimateResults all(EstimateSettings settings) {
-    results
-        .number("loglik", fit.logLikelihood())
-        .number("aic", fit.aic())
-        .numbers("slope_at_maximum", fit.slopeByMu(), fit.slopeByLogSigma())
-        .number("se_mu", fit.standardErrorOfMu())
-        .number("se_log_sigma", fit.standardErrorOfLogSigma())
-        .number("cov_mu_log_sigma", fit.covarianceOfMuAndLogSigma());
+    results.number("loglik", fit.logLikelihood()).number("aic", fit.aic());
+    if (fit instanceof LifeFit ofLogAge) {
+      results
+          .numbers("slope_at_maximum", ofLogAge.slopeByMu(), ofLogAge.slopeByLogSigma())
+          .number("se_mu", ofLogAge.standardErrorOfMu())
+          .number("se_log_sigma", ofLogAge.standardErrorOfLogSigma())
+          .number("cov_mu_log_sigma", ofLogAge.covarianceOfMuAndLogSigma());
+    } else if (fit instanceof GammaFit gamma) {
+      results
+          .numbers("slope_at_maximum", gamma.slopeByLogMean(), gamma.slopeByLogShape())
+          .number("se_log_mean", gamma.standardErrorOfLogMean())
+          .number("se_log_shape", gamma.standardErrorOfLogShape())
+          .number("cov_log_mean_log_shape", gamma.covarianceOfLogShapeAndLogMean());
+    }
     addParameters();
     SHARES.forEach((name, share) -> add(name, LifeQuantity.quantile(share)));
     add("mean", LifeQuantity.mean());
@@ -48,16 +54,13 @@ final class LifeFitResults {
   }
 
   private void addParameters() {
-    switch (fit.family()) {
-      case WEIBULL, LOG_LOGISTIC -> {
-        add("shape", LifeQuantity.shape());
-        add("scale", LifeQuantity.scale());
-      }
-      case LOGNORMAL -> {
-        results.number("mu", fit.mu());
-        add("sigma", LifeQuantity.sigma());
-        add("median", LifeQuantity.scale());
-      }
+    if (fit instanceof LifeFit lognormal && lognormal.family() == LifeFamily.LOGNORMAL) {
+      results.number("mu", lognormal.mu());
+      add("sigma", LifeQuantity.sigma());
+      add("median", LifeQuantity.scale());
+    } else {
+      add("shape", LifeQuantity.shape());
+      add("scale", LifeQuantity.scale());
     }
   }
 

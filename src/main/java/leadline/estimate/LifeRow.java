@@ -3,6 +3,8 @@ package leadline.estimate;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
+import leadline.stats.Life;
+import leadline.stats.LifeData;
 
 /**
  * A life known to have ended after {@code lower} and not after {@code upper}, in the file's unit.
@@ -29,6 +31,13 @@ record LifeRow(DataRow row, double lower, double upper, OptionalDouble entry, do
     return file.rows().stream().map(LifeRow::of).toList();
   }
 
+  /** The lives of all rows together, for a distribution to be fitted to. */
+  static LifeData lives(DataFile file) {
+    LifeData.Builder builder = new LifeData.Builder();
+    of(file).forEach(row -> builder.add(row.life(), row.weight()));
+    return builder.build();
+  }
+
   private static LifeRow of(DataRow row) {
     double lower = row.notNegative("lower");
     double upper = row.states("upper") ? row.notNegative("upper") : Double.POSITIVE_INFINITY;
@@ -47,6 +56,17 @@ record LifeRow(DataRow row, double lower, double upper, OptionalDouble entry, do
       throw row.impossible("entry", "not before the end of the life: " + row.word("entry"));
     }
     return life;
+  }
+
+  private Life life() {
+    if (upper == 0) {
+      throw row.impossible("upper", "no life distribution has an end at age 0");
+    }
+    Life life =
+        isRightCensored()
+            ? Life.outlived(lower)
+            : isExact() ? Life.failedAt(lower) : Life.failedBetween(lower, upper);
+    return entry.isPresent() ? life.enteredAt(entry.getAsDouble()) : life;
   }
 
   boolean isExact() {

@@ -19,14 +19,8 @@ final class NoMaximumResults {
 
   private NoMaximumResults() {}
 
-  static EstimateResults of(NoFiniteMaximum<?> none, Confidence confidence) {
-    return of(none, "scale", confidence);
-  }
-
   /**
-   * Of a distribution whose scale has another name.
-   *
-   * @param scale that name
+   * @param scale the name of the distribution's scale
    */
   static EstimateResults of(NoFiniteMaximum<?> none, String scale, Confidence confidence) {
     EstimateResults results =

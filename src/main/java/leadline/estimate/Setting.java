@@ -10,8 +10,8 @@ public enum Setting {
   FAMILIES(
       "families",
       "WORDS",
-      "Distributions to fit, of exponential, weibull, lognormal, log_logistic; the first three if"
-          + " absent."),
+      "Distributions to fit, of exponential, weibull, lognormal, gamma, log_logistic; the first three"
+          + " if absent."),
   FIXED_SHAPES("fixed_shapes", "NUMBERS", "Weibull shapes to assume; 1.5, 2.0, 3.0 if absent."),
   SURVIVAL_AT("survival_at", "AGES", "Ages for the share that outlives them."),
   NEXT_HOURS(

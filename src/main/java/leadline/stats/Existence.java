@@ -1,6 +1,7 @@
 package leadline.stats;
 
 import java.util.Optional;
+import leadline.stats.FitOutcome.NoFiniteMaximum;
 import leadline.stats.FitOutcome.Reason;
 import leadline.stats.LifeData.Alike;
 
@@ -10,10 +11,21 @@ import leadline.stats.LifeData.Alike;
  * rising shape is one in which all ends are gathered at one age, and must leave each life possible;
  * a shape of 0 is only possible without exact ages and finite intervals. Source: Rockafellar 1970,
  * Convex Analysis, theorem 27.1. With delayed entry the same reasons suffice, but are not all.
+ *
+ * <p>The same holds of the gamma distribution, whose likelihood need not be concave: ends gathered
+ * at one age leave each life the most that any distribution can; and where those found failed were
+ * opened no later, in mean log age, than the others, Jensen's inequality puts any distribution with
+ * a log-concave failure and survival in log age below one with the same failure at every age, a
+ * shape of 0.
  */
 final class Existence {
 
   private Existence() {}
+
+  /** The outcome without a highest point. */
+  static <F> FitOutcome<F> without(Reason reason, LifeData data) {
+    return new NoFiniteMaximum<>(reason, confidence -> SurvivalBound.of(data, confidence));
+  }
 
   /** Why there is no highest point; empty if none of the reasons holds. */
   static Optional<Reason> reasonAgainst(LifeData data) {

@@ -1,6 +1,5 @@
 package leadline.stats;
 
-import java.util.Optional;
 import leadline.stats.LifeData.Alike;
 
 /**
@@ -31,12 +30,6 @@ record FitStart(StandardForm form, LifeData data, double shape, double logAge) {
     double spread = Math.sqrt(Math.max(0, squares / weights - mean * mean));
     double shape = Math.max(0.3, Math.min(6, WEIBULL_SPREAD / spread));
     return new FitStart(form, data, shape, mean);
-  }
-
-  /** The peak that the start leads to, its shape multiplied by a factor. */
-  Optional<Peak> peak(LogLikelihood logLikelihood, double factor) {
-    double thisShape = factor * shape;
-    return Peak.near(logLikelihood, thisShape, offset(thisShape));
   }
 
   /** The offset at a shape. */

@@ -88,12 +88,17 @@ public final class KnownShapeFit implements FittedLife {
     return scaleAt(offset);
   }
 
-  /** The natural logarithm of the likelihood, of densities per unit of age; weights multiply. */
+  /** Exponential at a shape of 1, else Weibull. */
+  @Override
+  public LifeDistribution distribution() {
+    return shape == 1 ? LifeDistribution.EXPONENTIAL : LifeDistribution.WEIBULL;
+  }
+
+  @Override
   public double logLikelihood() {
     return top.value();
   }
 
-  /** Akaike's information criterion, 2 - 2 log likelihood. Source: Akaike 1974. */
   @Override
   public double aic() {
     return 2 * PARAMETERS - 2 * logLikelihood();
@@ -111,40 +116,41 @@ public final class KnownShapeFit implements FittedLife {
 
   /** The mean age at the end, in the unit of age. */
   public double mean() {
-    Jet logMean = new Jet();
-    logLikelihood.form().logMean(shape, logMean);
-    return scale() * Math.exp(logMean.value);
+    return estimate(LifeQuantity.mean());
   }
 
-  /**
-   * The age by which a share has ended, in the unit of age: B10 for a tenth. Limits of the scale,
-   * multiplied by the same as the scale, are its limits.
-   *
-   * @throws IllegalArgumentException if the share is not between 0 and 1, both excluded
-   */
-  public double quantile(double share) {
-    if (!(share > 0 && share < 1)) {
-      throw new IllegalArgumentException("a share must lie between 0 and 1: " + share);
-    }
-    return scale() * Math.exp(logLikelihood.form().quantile(share) / shape);
+  @Override
+  public double estimate(LifeQuantity quantity) {
+    return quantityAt(quantity, offset);
   }
 
-  /**
-   * Approximate limits of the scale, a number of standard errors either way on the scale of its
-   * logarithm. Source: Meeker and Escobar 1998, section 7.3.3.
-   */
-  public Limits waldLimits(Confidence confidence) {
-    double margin = confidence.normalQuantile() * standardErrorOfLogScale();
-    return new Limits(scale() * Math.exp(-margin), scale() * Math.exp(margin));
+  @Override
+  public Limits waldLimits(LifeQuantity quantity, Confidence confidence) {
+    double margin = confidence.normalQuantile() * shape * standardErrorOfLogScale();
+    return limits(quantity, offset - margin, offset + margin);
   }
 
-  /**
-   * Approximate limits of the scale, where the likelihood has fallen by half a chi-squared quantile
-   * with one degree of freedom. Source: Meeker and Escobar 1998, section 7.3.2.
-   */
-  public Limits profileLimits(Confidence confidence) {
+  @Override
+  public Limits profileLimits(LifeQuantity quantity, Confidence confidence) {
     double standardErrors = confidence.normalQuantile();
-    return new Limits(scaleAt(fallen(standardErrors)), scaleAt(fallen(-standardErrors)));
+    return limits(quantity, fallen(-standardErrors), fallen(standardErrors));
+  }
+
+  private Limits limits(LifeQuantity quantity, double least, double most) {
+    double one = quantityAt(quantity, least);
+    double other = quantityAt(quantity, most);
+    return new Limits(Math.min(one, other), Math.max(one, other));
+  }
+
+  private double quantityAt(LifeQuantity quantity, double anOffset) {
+    Chart chart =
+        quantity.among(new LocationScaleCharts(logLikelihood.form(), logLikelihood.centre()));
+    return chart.quantity(chart.coordinate(shape, anOffset));
+  }
+
+  @Override
+  public double cumulativeHazardTo(double age) {
+    return age == 0 ? 0 : Math.exp(shape * (Math.log(age) - logLikelihood.centre()) + offset);
   }
 
   /**
@@ -173,24 +179,6 @@ public final class KnownShapeFit implements FittedLife {
     return data.hasOnlyExactFailures()
         ? scaleAtHazard(Quantiles.gamma(data.failures() + 1, confidence.level()))
         : scaleAt(fallen(confidence.oneSidedNormalQuantile()));
-  }
-
-  @Override
-  public double estimate(LifeQuantity quantity) {
-    return quantityAt(quantity, offset);
-  }
-
-  @Override
-  public Limits profileLimits(LifeQuantity quantity, Confidence confidence) {
-    double standardErrors = confidence.normalQuantile();
-    double one = quantityAt(quantity, fallen(standardErrors));
-    double other = quantityAt(quantity, fallen(-standardErrors));
-    return new Limits(Math.min(one, other), Math.max(one, other));
-  }
-
-  private double quantityAt(LifeQuantity quantity, double anOffset) {
-    Chart chart = quantity.chart(logLikelihood.form(), logLikelihood.centre());
-    return chart.quantity(chart.coordinate(shape, anOffset));
   }
 
   /** The scale at which lives with this exposure have this cumulative hazard together. */

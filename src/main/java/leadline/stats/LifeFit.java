@@ -1,12 +1,8 @@
 package leadline.stats;
 
-import java.util.Comparator;
 import java.util.Optional;
-import java.util.stream.DoubleStream;
 import leadline.stats.FitOutcome.Fitted;
-import leadline.stats.FitOutcome.NoFiniteMaximum;
 import leadline.stats.FitOutcome.Reason;
-import leadline.stats.ProfileLikelihood.Side;
 
 /**
  * A life distribution with free shape and scale, fitted by maximum likelihood to lives of any
@@ -22,16 +18,17 @@ public final class LifeFit implements FittedLife {
   private static final double NO_SHAPE = 1e-5;
 
   private final LifeFamily family;
-  private final LogLikelihood logLikelihood;
+  private final LogLikelihood likelihood;
   private final Peak peak;
+  private final PeakLimits limits;
 
-  /** Shapes to start from, as multiples of the one that the data suggest. */
-  private static final double[] STARTS = {1, 0.2, 4};
-
-  private LifeFit(LifeFamily family, LogLikelihood logLikelihood, Peak peak) {
+  private LifeFit(LifeFamily family, LogLikelihood likelihood, Peak peak) {
     this.family = family;
-    this.logLikelihood = logLikelihood;
+    this.likelihood = likelihood;
     this.peak = peak;
+    this.limits =
+        new PeakLimits(
+            likelihood, peak, new LocationScaleCharts(likelihood.form(), likelihood.centre()));
   }
 
   /**
@@ -42,59 +39,41 @@ public final class LifeFit implements FittedLife {
   public static FitOutcome<LifeFit> of(LifeFamily family, LifeData data) {
     Optional<Reason> reason = Existence.reasonAgainst(data);
     if (reason.isPresent()) {
-      return without(reason.get(), data);
+      return Existence.without(reason.get(), data);
     }
-    LogLikelihood logLikelihood = new LogLikelihood(family.standardForm(), data.logAges());
+    LogLikelihood likelihood = new LogLikelihood(family.standardForm(), data.logAges());
     FitStart start = FitStart.of(family.standardForm(), data);
-    Optional<Peak> peak =
-        hasOnePeak(family, data)
-            ? start.peak(logLikelihood, 1).or(() -> highest(logLikelihood, start))
-            : highest(logLikelihood, start);
+    PeakSearch search = new PeakSearch(likelihood, start.shape(), start::offset);
+    Optional<Peak> peak = hasOnePeak(family, data) ? search.only() : search.highest();
     if (peak.isEmpty()) {
-      return without(
-          risesTowardsNoShape(logLikelihood, start) ? Reason.NO_RISE_WITH_AGE : Reason.NOT_FOUND,
-          data);
+      return Existence.without(
+          search.risesTowards(NO_SHAPE) ? Reason.NO_RISE_WITH_AGE : Reason.NOT_FOUND, data);
     }
     return peak.get().shape() * data.logAges().range() < NO_SHAPE
-        ? without(Reason.NO_RISE_WITH_AGE, data)
-        : new Fitted<>(new LifeFit(family, logLikelihood, peak.get()));
-  }
-
-  private static boolean risesTowardsNoShape(LogLikelihood logLikelihood, FitStart start) {
-    double last = Double.NEGATIVE_INFINITY;
-    for (double shape = 8 * start.shape(); shape > NO_SHAPE; shape /= 2) {
-      double offset = new OffsetSection(logLikelihood, shape).highest(start.offset(shape));
-      double value = logLikelihood.at(shape, offset).value();
-      if (!(value > last)) {
-        return false;
-      }
-      last = value;
-    }
-    return true;
+        ? Existence.without(Reason.NO_RISE_WITH_AGE, data)
+        : new Fitted<>(new LifeFit(family, likelihood, peak.get()));
   }
 
   private static boolean hasOnePeak(LifeFamily family, LifeData data) {
     return !data.hasDelayedEntry() || (family == LifeFamily.WEIBULL && data.hasOnlyExactFailures());
   }
 
-  private static Optional<Peak> highest(LogLikelihood logLikelihood, FitStart start) {
-    return DoubleStream.of(STARTS)
-        .mapToObj(factor -> start.peak(logLikelihood, factor))
-        .flatMap(Optional::stream)
-        .max(Comparator.comparingDouble(found -> found.expansion().value()));
-  }
-
-  private static FitOutcome<LifeFit> without(Reason reason, LifeData data) {
-    return new NoFiniteMaximum<>(reason, confidence -> SurvivalBound.of(data, confidence));
-  }
-
   public LifeFamily family() {
     return family;
   }
 
+  @Override
+  public LifeDistribution distribution() {
+    return switch (family) {
+      case WEIBULL -> LifeDistribution.WEIBULL;
+      case LOGNORMAL -> LifeDistribution.LOGNORMAL;
+      case LOG_LOGISTIC -> LifeDistribution.LOG_LOGISTIC;
+    };
+  }
+
   /** The location of log age: the logarithm of the scale. */
   public double mu() {
-    return logLikelihood.centre() - peak.offset() / peak.shape();
+    return likelihood.centre() - peak.offset() / peak.shape();
   }
 
   /** The scale of log age: 1 / shape. */
@@ -102,12 +81,11 @@ public final class LifeFit implements FittedLife {
     return 1 / peak.shape();
   }
 
-  /** The natural logarithm of the likelihood, of densities per unit of age; weights multiply. */
+  @Override
   public double logLikelihood() {
     return peak.expansion().value();
   }
 
-  /** Akaike's information criterion, 4 - 2 log likelihood. Source: Akaike 1974. */
   @Override
   public double aic() {
     return 2 * PARAMETERS - 2 * logLikelihood();
@@ -158,62 +136,27 @@ public final class LifeFit implements FittedLife {
     return informationOfMu() * informationOfLogSigma() - informationOfBoth() * informationOfBoth();
   }
 
-  /** At the fitted parameters. */
   @Override
   public double estimate(LifeQuantity quantity) {
-    Chart chart = chart(quantity);
-    return chart.isFiniteAt(peak.shape())
-        ? chart.quantity(chart.coordinate(peak.shape(), peak.offset()))
-        : Double.POSITIVE_INFINITY;
+    return limits.estimate(quantity);
   }
 
-  /**
-   * Approximate limits, a number of standard errors either way on the scale named with the
-   * quantity; too narrow with few failures. Where the estimate is infinite, 0 and infinity. Source:
-   * Meeker and Escobar 1998, section 8.4.
-   */
+  @Override
   public Limits waldLimits(LifeQuantity quantity, Confidence confidence) {
-    double standardErrors = confidence.normalQuantile();
-    return limits(
-        quantity,
-        (profile, side) ->
-            profile.estimate()
-                + (side == Side.ABOVE ? standardErrors : -standardErrors)
-                    * profile.standardError());
+    return limits.wald(quantity, confidence);
   }
 
-  /**
-   * Approximate limits where the profile likelihood has fallen by half a chi-squared quantile with
-   * one degree of freedom; infinite, or 0, where it never does. Where the estimate is infinite, 0
-   * and infinity. Source: Meeker and Escobar 1998, section 8.3.
-   */
   @Override
   public Limits profileLimits(LifeQuantity quantity, Confidence confidence) {
-    double standardErrors = confidence.normalQuantile();
-    Chart chart = chart(quantity);
-    if (chart.isStraight()) {
-      return limits(quantity, (profile, side) -> profile.limit(side, standardErrors));
-    }
-    LikelihoodRegion region = new LikelihoodRegion(logLikelihood, peak, standardErrors);
-    return limits(quantity, (profile, side) -> region.extreme(chart, side));
+    return limits.profile(quantity, confidence);
   }
 
-  private interface LimitOnSide {
-    double of(ProfileLikelihood profile, Side side);
-  }
-
-  private Limits limits(LifeQuantity quantity, LimitOnSide limit) {
-    Chart chart = chart(quantity);
-    if (!chart.isFiniteAt(peak.shape())) {
-      return new Limits(0, Double.POSITIVE_INFINITY);
-    }
-    ProfileLikelihood profile = new ProfileLikelihood(logLikelihood, chart, peak);
-    double one = chart.quantity(limit.of(profile, Side.BELOW));
-    double other = chart.quantity(limit.of(profile, Side.ABOVE));
-    return new Limits(Math.min(Math.min(one, other), Double.MAX_VALUE), Math.max(one, other));
-  }
-
-  private Chart chart(LifeQuantity quantity) {
-    return quantity.chart(logLikelihood.form(), logLikelihood.centre());
+  @Override
+  public double cumulativeHazardTo(double age) {
+    Jet jet = new Jet();
+    likelihood
+        .form()
+        .logSurvival(peak.shape() * (Math.log(age) - likelihood.centre()) + peak.offset(), jet);
+    return age == 0 ? 0 : -jet.value;
   }
 }

@@ -1,24 +1,22 @@
 package leadline.stats;
 
+import java.util.function.Function;
+
 /**
  * A number that a life distribution fixes, on which a fit can set limits. Wald limits are taken on
  * the scale named with each.
  */
 public final class LifeQuantity {
 
-  /** Where a quantity lies among the parameters of a family. */
-  interface Placing {
-    Chart chart(StandardForm form, double centre);
+  private final Function<Charts, Chart> chart;
+
+  private LifeQuantity(Function<Charts, Chart> chart) {
+    this.chart = chart;
   }
 
-  private final Placing placing;
-
-  private LifeQuantity(Placing placing) {
-    this.placing = placing;
-  }
-
-  Chart chart(StandardForm form, double centre) {
-    return placing.chart(form, centre);
+  /** The quantity among those of a family. */
+  Chart among(Charts charts) {
+    return chart.apply(charts);
   }
 
   /**
@@ -28,23 +26,26 @@ public final class LifeQuantity {
    * @param scale exp(mu), in the unit of age, finite and more than 0
    */
   public double in(LifeFamily family, double shape, double scale) {
-    Chart chart = chart(family.standardForm(), 0);
-    return chart.quantity(chart.coordinate(shape, -shape * Math.log(scale)));
+    Chart here = among(new LocationScaleCharts(family.standardForm(), 0));
+    return here.quantity(here.coordinate(shape, -shape * Math.log(scale)));
   }
 
-  /** 1 / sigma; limits on the scale of its logarithm. */
+  /** The family's shape; limits on the scale of its logarithm. */
   public static LifeQuantity shape() {
-    return new LifeQuantity((form, centre) -> new ShapeChart(ShapeChart.Power.SHAPE));
+    return new LifeQuantity(Charts::shape);
   }
 
-  /** 1 / shape, the scale of log age; limits on the scale of its logarithm. */
+  /**
+   * 1 / shape, which is the scale of log age except for the gamma distribution; limits on the scale
+   * of its logarithm.
+   */
   public static LifeQuantity sigma() {
-    return new LifeQuantity((form, centre) -> new ShapeChart(ShapeChart.Power.SIGMA));
+    return new LifeQuantity(Charts::sigma);
   }
 
-  /** exp(mu), in the unit of age; limits on the scale of its logarithm. */
+  /** The family's scale, in the unit of age; limits on the scale of its logarithm. */
   public static LifeQuantity scale() {
-    return new LifeQuantity((form, centre) -> AgeChart.where(0, centre));
+    return new LifeQuantity(Charts::scale);
   }
 
   /**
@@ -57,7 +58,7 @@ public final class LifeQuantity {
     if (!(share > 0 && share < 1)) {
       throw new IllegalArgumentException("a share must lie between 0 and 1: " + share);
     }
-    return new LifeQuantity((form, centre) -> AgeChart.where(form.quantile(share), centre));
+    return new LifeQuantity(charts -> charts.quantile(share));
   }
 
   /**
@@ -65,18 +66,18 @@ public final class LifeQuantity {
    * infinity for a log-logistic distribution with a shape of 1 or less.
    */
   public static LifeQuantity mean() {
-    return new LifeQuantity(
-        (form, centre) -> new AgeChart(form::logMean, form.leastShapeWithMean(), centre));
+    return new LifeQuantity(Charts::mean);
   }
 
   /**
-   * The share that outlives an age; limits on the scale of (log age - mu) / sigma.
+   * The share that outlives an age; limits on the scale of (log age - mu) / sigma, for the gamma
+   * distribution on that of the logarithm of the cumulative hazard.
    *
    * @throws IllegalArgumentException if the age is not finite and positive
    */
   public static LifeQuantity survivalAt(double age) {
     requirePositive(age);
-    return new LifeQuantity((form, centre) -> new SurvivalChart(form, Math.log(age) - centre));
+    return new LifeQuantity(charts -> charts.survivalAt(age));
   }
 
   /**
@@ -90,8 +91,7 @@ public final class LifeQuantity {
   public static LifeQuantity failureWithin(double hours, double age) {
     requirePositive(hours);
     requirePositive(age);
-    return new LifeQuantity(
-        (form, centre) -> new FailureChart(form, Math.log(age) - centre, Math.log1p(hours / age)));
+    return new LifeQuantity(charts -> charts.failureWithin(hours, age));
   }
 
   private static void requirePositive(double number) {

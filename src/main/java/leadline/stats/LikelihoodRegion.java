@@ -1,5 +1,9 @@
 package leadline.stats;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
 import leadline.stats.ProfileLikelihood.Side;
 
 /**
@@ -10,8 +14,8 @@ import leadline.stats.ProfileLikelihood.Side;
  */
 final class LikelihoodRegion {
 
-  /** Steps of log shape over the region, to find near which one the extreme is. */
-  private static final int SHAPES = 40;
+  /** Steps of log shape from the peak to either end of the region. */
+  private static final int STEPS = 8;
 
   /** From the log shape of the peak, where the region has no end: all but 0, or infinite. */
   private static final double FAR = 9;
@@ -22,49 +26,104 @@ final class LikelihoodRegion {
   private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
   private static final double LAST_WIDTH = 1e-9;
 
-  private final LogLikelihood logLikelihood;
-  private final Peak peak;
-  private final double height;
-  private final double leastLogShape;
-  private final double greatestLogShape;
+  /** The offsets likely enough at one shape, and the likeliest among them. */
+  private record Section(double shape, Expansion top, double highest, double least, double most) {
 
-  LikelihoodRegion(LogLikelihood logLikelihood, Peak peak, double standardErrors) {
-    ShapeChart shapes = new ShapeChart(ShapeChart.Power.SHAPE);
-    ProfileLikelihood profile = new ProfileLikelihood(logLikelihood, shapes, peak);
-    this.logLikelihood = logLikelihood;
-    this.peak = peak;
-    this.height = peak.expansion().value() - standardErrors * standardErrors / 2;
-    double logShape = Math.log(peak.shape());
-    this.leastLogShape = Math.max(logShape - FAR, profile.limit(Side.BELOW, standardErrors));
-    this.greatestLogShape = Math.min(logShape + FAR, profile.limit(Side.ABOVE, standardErrors));
+    /** Of the likeliest, at a shape not far from this. */
+    double highestNear(double otherShape) {
+      return highest - top.byBoth() / top.byOffsetTwice() * (otherShape - shape);
+    }
   }
 
-  /** Of the quantity, on the chart's scale. */
-  double extreme(Chart chart, Side side) {
-    double step = (greatestLogShape - leastLogShape) / SHAPES;
+  private final LikelihoodSurface surface;
+  private final double height;
+  private final List<Section> sections = new ArrayList<>();
+
+  LikelihoodRegion(LikelihoodSurface surface, Peak peak, double standardErrors) {
+    this.surface = surface;
+    this.height = peak.expansion().value() - standardErrors * standardErrors / 2;
+    Section middle = section(peak.shape(), peak.offset());
+    sections.add(middle);
+    ProfileLikelihood shapes =
+        new ProfileLikelihood(surface, new ShapeChart(ShapeChart.Power.SHAPE), peak);
+    for (Side side : Side.values()) {
+      double way =
+          Math.min(FAR, side.signed(shapes.limit(side, standardErrors) - Math.log(peak.shape())));
+      Section last = middle;
+      for (int step = 1; step <= STEPS; step++) {
+        double shape = peak.shape() * Math.exp(side.signed(way * step / STEPS));
+        Section next = section(shape, last.highestNear(shape));
+        if (next.top().value() - height > -ROUNDING && next.top().byOffsetTwice() < 0) {
+          sections.add(next);
+          last = next;
+        }
+      }
+    }
+    sections.sort(Comparator.comparingDouble(Section::shape));
+  }
+
+  private Section section(double shape, double start) {
+    OffsetSection section = new OffsetSection(surface, shape);
+    double highest = section.highest(start);
+    Expansion top = section.at(highest);
+    double above = top.value() - height;
+    if (!(above > 0) || !(top.byOffsetTwice() < 0)) {
+      return new Section(shape, top, highest, highest, highest);
+    }
+    double away = Math.sqrt(-2 * above / top.byOffsetTwice());
+    return new Section(
+        shape,
+        top,
+        highest,
+        section.fallen(highest, -away, height),
+        section.fallen(highest, away, height));
+  }
+
+  /**
+   * Of the quantity, on the chart's scale; infinite where it is at a shape of the region.
+   *
+   * @param profile of the chart, which solves for the extreme from the nearest of the sections
+   */
+  double extreme(Chart chart, ProfileLikelihood profile, Side side) {
     int best = 0;
-    double farthest = side.signed(chart.coordinate(peak.shape(), peak.offset()));
-    for (int index = 0; index <= SHAPES; index++) {
-      double here = side.signed(extremeAt(leastLogShape + index * step, chart, side));
+    double farthest = Double.NEGATIVE_INFINITY;
+    for (int index = 0; index < sections.size(); index++) {
+      double here = farthest(sections.get(index), chart, side);
       if (here > farthest) {
         farthest = here;
         best = index;
       }
     }
-    double from = leastLogShape + Math.max(0, best - 1) * step;
-    double to = leastLogShape + Math.min(SHAPES, best + 1) * step;
-    return side.signed(Math.max(farthest, refined(chart, side, from, to)));
+    if (Double.isInfinite(farthest)) {
+      return side.signed(farthest);
+    }
+    double atBest = farthest;
+    int nearest = best;
+    return solved(sections.get(best), chart, profile, side)
+        .filter(solved -> side.signed(solved) >= atBest)
+        .orElseGet(() -> side.signed(Math.max(atBest, refined(chart, side, nearest))));
+  }
+
+  private Optional<Double> solved(
+      Section start, Chart chart, ProfileLikelihood profile, Side side) {
+    double least = chart.coordinate(start.shape(), start.least());
+    double most = chart.coordinate(start.shape(), start.most());
+    boolean isMost = side.signed(most) > side.signed(least);
+    double offset = isMost ? start.most() : start.least();
+    return profile.solved(side, height, isMost ? most : least, chart.along(start.shape(), offset));
   }
 
   /** By golden sections. */
-  private double refined(Chart chart, Side side, double from, double to) {
-    double low = from;
-    double high = to;
+  private double refined(Chart chart, Side side, int best) {
+    Section from = sections.get(Math.max(0, best - 1));
+    Section to = sections.get(Math.min(sections.size() - 1, best + 1));
+    double low = Math.log(from.shape());
+    double high = Math.log(to.shape());
     double farthest = Double.NEGATIVE_INFINITY;
     double one = high - GOLDEN * (high - low);
     double other = low + GOLDEN * (high - low);
-    double atOne = side.signed(extremeAt(one, chart, side));
-    double atOther = side.signed(extremeAt(other, chart, side));
+    double atOne = farthest(one, from, chart, side);
+    double atOther = farthest(other, from, chart, side);
     while (high - low > LAST_WIDTH) {
       farthest = Math.max(farthest, Math.max(atOne, atOther));
       if (atOne > atOther) {
@@ -72,39 +131,29 @@ final class LikelihoodRegion {
         other = one;
         atOther = atOne;
         one = high - GOLDEN * (high - low);
-        atOne = side.signed(extremeAt(one, chart, side));
+        atOne = farthest(one, from, chart, side);
       } else {
         low = one;
         one = other;
         atOne = atOther;
         other = low + GOLDEN * (high - low);
-        atOther = side.signed(extremeAt(other, chart, side));
+        atOther = farthest(other, from, chart, side);
       }
     }
     return farthest;
   }
 
-  /**
-   * Infinite at a shape where the quantity is; as little extreme as can be where none is likely.
-   */
-  private double extremeAt(double logShape, Chart chart, Side side) {
+  private double farthest(double logShape, Section near, Chart chart, Side side) {
     double shape = Math.exp(logShape);
-    if (!chart.isFiniteAt(shape)) {
-      return Double.POSITIVE_INFINITY;
-    }
-    OffsetSection section = new OffsetSection(logLikelihood, shape);
-    double highest = section.highest(peak.offset() * shape / peak.shape());
-    Expansion top = section.at(highest);
-    double above = top.value() - height;
-    if (!(above > -ROUNDING) || !(top.byOffsetTwice() < 0)) {
-      return side.signed(Double.NEGATIVE_INFINITY);
-    }
-    if (above <= 0) {
-      return chart.coordinate(shape, highest);
-    }
-    double away = Math.sqrt(-2 * above / top.byOffsetTwice());
-    double less = chart.coordinate(shape, section.fallen(highest, -away, height));
-    double more = chart.coordinate(shape, section.fallen(highest, away, height));
-    return side.signed(Math.max(side.signed(less), side.signed(more)));
+    return farthest(section(shape, near.highestNear(shape)), chart, side);
+  }
+
+  /** Infinite at a shape where the quantity is. */
+  private static double farthest(Section section, Chart chart, Side side) {
+    return chart.isFiniteAt(section.shape())
+        ? Math.max(
+            side.signed(chart.coordinate(section.shape(), section.least())),
+            side.signed(chart.coordinate(section.shape(), section.most())))
+        : side.signed(Double.POSITIVE_INFINITY);
   }
 }

@@ -8,18 +8,18 @@ import leadline.stats.LogAges.Ages;
  * unit of age. Source: Meeker and Escobar 1998, Statistical Methods for Reliability Data, section
  * 7.2; delayed entry: section 11.5.
  */
-final class LogLikelihood {
+final class LogLikelihood implements LikelihoodSurface {
 
   /** In z, and in the logarithm of the density across it: below, four nodes are exact. */
   private static final double NARROW = 0.1;
 
   /** Of the rule of Gauss and Legendre on -1 to 1. */
-  private static final double[] NODES = {
+  static final double[] NODES = {
     -0.8611363115940526, -0.33998104358485626, 0.33998104358485626, 0.8611363115940526
   };
 
   /** Halved, for a mean over the interval. */
-  private static final double[] NODE_WEIGHTS = {
+  static final double[] NODE_WEIGHTS = {
     0.17392742256872692, 0.32607257743127305, 0.32607257743127305, 0.17392742256872692
   };
 
@@ -63,7 +63,8 @@ final class LogLikelihood {
    * @param shape 1 / sigma, more than 0
    * @param offset z at the centre of the log ages
    */
-  Expansion at(double shape, double offset) {
+  @Override
+  public Expansion at(double shape, double offset) {
     value = exactWeight == 0 ? 0 : exactWeight * Math.log(shape) - logAgesOfExact;
     byShape = exactWeight / shape;
     byOffset = 0;

@@ -1,7 +1,7 @@
 package leadline.stats;
 
 /** The likelihood over the offset at one shape. */
-record OffsetSection(LogLikelihood logLikelihood, double shape) {
+record OffsetSection(LikelihoodSurface surface, double shape) {
 
   private static final int MOST_STEPS = 200;
 
@@ -9,7 +9,7 @@ record OffsetSection(LogLikelihood logLikelihood, double shape) {
   private static final double LAST_STEP = 1e-7;
 
   Expansion at(double offset) {
-    return logLikelihood.at(shape, offset);
+    return surface.at(shape, offset);
   }
 
   /** Where it is highest, by Newton's steps that never fall. */

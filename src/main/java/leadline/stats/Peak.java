@@ -26,13 +26,13 @@ record Peak(double shape, double offset, Expansion expansion) {
    *
    * @param shape of the start, more than 0
    */
-  static Optional<Peak> near(LogLikelihood logLikelihood, double shape, double offset) {
-    Peak here = new Peak(shape, offset, logLikelihood.at(shape, offset));
+  static Optional<Peak> near(LikelihoodSurface surface, double shape, double offset) {
+    Peak here = new Peak(shape, offset, surface.at(shape, offset));
     for (int step = 0; step < MOST_STEPS && here.expansion.isFinite(); step++) {
       if (here.rise() < NO_RISE && here.expansion.isConcave()) {
         return Optional.of(here);
       }
-      Optional<Peak> higher = here.higher(logLikelihood);
+      Optional<Peak> higher = here.higher(surface);
       if (higher.isEmpty()) {
         return Optional.empty();
       }
@@ -41,7 +41,7 @@ record Peak(double shape, double offset, Expansion expansion) {
     return Optional.empty();
   }
 
-  private Optional<Peak> higher(LogLikelihood logLikelihood) {
+  private Optional<Peak> higher(LikelihoodSurface surface) {
     Expansion here = expansion;
     double damping = here.isConcave() ? 0 : damping(here);
     double shapeTwice = here.byShapeTwice() - damping;
@@ -57,7 +57,7 @@ record Peak(double shape, double offset, Expansion expansion) {
     for (int halving = 0; halving < MOST_HALVINGS; halving++) {
       double newShape = shape + share * towardsShape;
       double newOffset = offset + share * towardsOffset;
-      Expansion there = logLikelihood.at(newShape, newOffset);
+      Expansion there = surface.at(newShape, newOffset);
       if (there.isFinite() && there.value() >= here.value() + 1e-4 * share * slope - rounding) {
         return Optional.of(new Peak(newShape, newOffset, there));
       }

@@ -35,7 +35,7 @@ final class ProfileLikelihood {
 
   private static final double NO_RISE = 1e-13;
 
-  private final LogLikelihood logLikelihood;
+  private final LikelihoodSurface surface;
   private final Chart chart;
   private final Point top;
   private final double standardError;
@@ -44,8 +44,8 @@ final class ProfileLikelihood {
   /**
    * @param peak at a shape where the chart's quantity is finite
    */
-  ProfileLikelihood(LogLikelihood logLikelihood, Chart chart, Peak peak) {
-    this.logLikelihood = logLikelihood;
+  ProfileLikelihood(LikelihoodSurface surface, Chart chart, Peak peak) {
+    this.surface = surface;
     this.chart = chart;
     double coordinate = chart.coordinate(peak.shape(), peak.offset());
     double along = chart.along(peak.shape(), peak.offset());
@@ -76,13 +76,15 @@ final class ProfileLikelihood {
    */
   double limit(Side side, double standardErrors) {
     double height = top.here().value() - standardErrors * standardErrors / 2;
-    return solved(side, height, standardErrors).orElseGet(() -> halved(side, height));
+    double away = side.sign * standardErrors * standardError;
+    return solved(side, height, top.coordinate() + away, top.along() + away * alongPerCoordinate)
+        .orElseGet(() -> halved(side, height));
   }
 
-  private Optional<Double> solved(Side side, double height, double standardErrors) {
-    double away = side.sign * standardErrors * standardError;
-    double coordinate = top.coordinate() + away;
-    double along = top.along() + away * alongPerCoordinate;
+  /** The limit, or another point at that height with slope 0 along, by Newton's steps from one. */
+  Optional<Double> solved(Side side, double height, double fromCoordinate, double fromAlong) {
+    double coordinate = fromCoordinate;
+    double along = fromAlong;
     for (int step = 0; step < MOST_STEPS; step++) {
       Chart.OnChart here = at(coordinate, along).here();
       double determinant =
@@ -162,7 +164,7 @@ final class ProfileLikelihood {
 
   private Point at(double coordinate, double along) {
     Chart.Place place = chart.place(coordinate, along);
-    Chart.OnChart here = Chart.on(place, logLikelihood.at(place.shape(), place.offset()));
+    Chart.OnChart here = Chart.on(place, surface.at(place.shape(), place.offset()));
     return new Point(coordinate, along, here);
   }
 }

@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import leadline.stats.Confidence;
 import leadline.stats.FittedLife;
+import leadline.stats.KnownShapeFit;
 import leadline.stats.LifeData;
 import leadline.stats.Limits;
 import leadline.stats.OneSidedLimit;
@@ -51,7 +52,7 @@ final class FittedLives {
    */
   List<Fit> free() {
     List<Found> found = LifeModel.FREE.stream().flatMap(model -> found(model).stream()).toList();
-    return found.stream().allMatch(fit -> fit.model() instanceof AssumedShape)
+    return found.stream().allMatch(fit -> fit.fit() instanceof KnownShapeFit)
         ? List.of()
         : found.stream()
             .sorted(Comparator.comparingDouble(fit -> fit.fit().aic()))

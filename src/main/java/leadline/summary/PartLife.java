@@ -12,7 +12,7 @@ public final class PartLife {
   public static final TableColumn<String> DISTRIBUTION =
       TableColumn.key(
           "distribution",
-          "the life distribution: exponential, weibull, lognormal, log-logistic, the best by AIC"
+          "the life distribution: exponential, weibull, lognormal, gamma or log-logistic, the best by AIC"
               + " first; where lives are too few to tell a shape, weibull with the shape assumed;"
               + " none where the row has counts only");
   public static final TableColumn<Long> LIVES =

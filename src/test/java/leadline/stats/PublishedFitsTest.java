@@ -57,7 +57,7 @@ class PublishedFitsTest {
     Limits exact = new Proportion(6, 40).clopperPearson(NINETY_FIVE);
     assertEquals(7.3e-6, -Math.log1p(-exact.lower()) / 8000, 0.05e-6);
     assertEquals(44.3e-6, -Math.log1p(-exact.upper()) / 8000, 0.05e-6);
-    Limits mean = fit.profileLimits(NINETY_FIVE);
+    Limits mean = fit.profileLimits(LifeQuantity.mean(), NINETY_FIVE);
     assertTrue(1 / mean.upper() > 7.3e-6 && 1 / mean.lower() < 44.3e-6);
   }
 
