@@ -51,7 +51,7 @@ record LifeFigure(
           LIMITS);
   private static final EstimateColumns B10 =
       EstimateColumns.of("b10_h", "h", "the age by which a tenth have failed", LIMITS);
-  private static final EstimateColumns FAILED_BY_INTERVAL =
+  static final EstimateColumns FAILED_BY_INTERVAL =
       failedBy("interval", "the policy interval of the component");
   private static final List<RunningHours> AGES =
       Stream.of(4_000L, 8_000L, 12_000L, 16_000L).map(RunningHours::ofHours).toList();
@@ -128,7 +128,7 @@ record LifeFigure(
     return behaviour == Behaviour.FALLS_WITH_SCALE ? 1 - number : number;
   }
 
-  private static EstimateColumns failedBy(RunningHours age) {
+  static EstimateColumns failedBy(RunningHours age) {
     return failedBy(age + "_h", age + " hours since new");
   }
 

@@ -14,7 +14,7 @@ public record LifeGroup(Edition edition, PartSubject subject, Stratum<LifeCounts
   public LifeRows rows() {
     RoutineLives lives = RoutineLives.of(stratum, subject.part());
     return new LifeRows(
-        new PartLife(this, lives).rows(),
+        new PartLifetimes(this, lives).rows(),
         subject.part().isSpring() ? new SpringSurvival(this, lives).rows() : java.util.List.of());
   }
 

@@ -104,7 +104,8 @@ public final class MonthlySummary implements Serializable {
     tables.put(OverhaulIntervals.SPEC, overhaulIntervals.rows(knownAt));
     tables.put(PartFindings.SPEC, partFindings.rows(knownAt));
     tables.put(SpringBreakage.SPEC, springBreakage.rows(knownAt));
-    tables.put(PartLife.SPEC, lives.stream().flatMap(rows -> rows.partLife().stream()).toList());
+    tables.put(
+        PartLifetimes.SPEC, lives.stream().flatMap(rows -> rows.partLife().stream()).toList());
     tables.put(
         SpringSurvival.SPEC,
         lives.stream().flatMap(rows -> rows.springSurvival().stream()).toList());

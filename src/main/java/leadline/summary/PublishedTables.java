@@ -11,7 +11,7 @@ public final class PublishedTables {
           OverhaulIntervals.SPEC,
           PartFindings.SPEC,
           SpringBreakage.SPEC,
-          PartLife.SPEC,
+          PartLifetimes.SPEC,
           SpringSurvival.SPEC);
 
   private PublishedTables() {}

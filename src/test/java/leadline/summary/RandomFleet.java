@@ -8,9 +8,11 @@ import java.util.Random;
 import java.util.Set;
 import leadline.fleet.Action;
 import leadline.fleet.Component;
+import leadline.fleet.Part;
 import leadline.fleet.Reason;
 import leadline.history.Condition;
 import leadline.history.Inspection;
+import leadline.history.Observation;
 import leadline.history.PartState;
 import leadline.history.VesselHistory;
 import leadline.quantity.RunningHours;
@@ -22,6 +24,7 @@ final class RandomFleet {
   private static final int DAYS = 1_500;
 
   private final Random random;
+  private boolean opensAll;
 
   RandomFleet(long seed) {
     this.random = new Random(seed);
@@ -31,6 +34,7 @@ final class RandomFleet {
     List<VesselHistory> vessels = new ArrayList<>();
     for (int number = 0; number < count; number++) {
       String vessel = "vessel-" + number;
+      opensAll = random.nextInt(4) > 0;
       TestMachine engine =
           TestMachine.engine(
               vessel, "TWS-" + "ABC".charAt(random.nextInt(3)), 4 + random.nextInt(5));
@@ -61,6 +65,11 @@ final class RandomFleet {
                 .map(part -> new PartState(part, inspection(), age(), actions()))
                 .toArray(PartState[]::new));
       }
+      for (Part part : component.parts()) {
+        for (int life = random.nextInt(12); life > 0; life--) {
+          machine.life(component, part, observation());
+        }
+      }
       for (int interval = random.nextInt(60); interval > 0; interval--) {
         machine.interval(
             component, age(), Optional.of(Reason.PLANNED).filter(r -> random.nextBoolean()));
@@ -73,7 +82,21 @@ final class RandomFleet {
 
   private static final Reason[] ENDS = {Reason.PLANNED, Reason.CONDITION, Reason.BREAKDOWN};
 
+  private Observation observation() {
+    RunningHours seen = RunningHours.ofTenths(random.nextInt(120_000));
+    return switch (random.nextInt(6)) {
+      case 0 -> new Observation.Exact(seen.plus(RunningHours.ofHours(1)));
+      case 1, 2 -> new Observation.Within(seen, seen.plus(RunningHours.ofHours(8_000)));
+      case 3 -> new Observation.RejectedAt(seen);
+      case 4 -> new Observation.NoAge();
+      default -> new Observation.WorkingAt(seen);
+    };
+  }
+
   private Inspection inspection() {
+    if (opensAll) {
+      return new Inspection.Opened(pick(Condition.values()));
+    }
     return switch (random.nextInt(6)) {
       case 0 -> new Inspection.NotOpened();
       case 1 -> new Inspection.Unstated();

@@ -11,6 +11,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import leadline.fleet.Action;
 import leadline.fleet.Component;
+import leadline.fleet.Item;
 import leadline.fleet.MachineEntry;
 import leadline.fleet.MachineId;
 import leadline.fleet.Overhaul;
@@ -20,8 +21,12 @@ import leadline.fleet.Reason;
 import leadline.history.Condition;
 import leadline.history.HourSeries;
 import leadline.history.Inspection;
+import leadline.history.LifeEnd;
+import leadline.history.LifeOrigin;
 import leadline.history.MachineHistory;
+import leadline.history.Observation;
 import leadline.history.OverhaulInterval;
+import leadline.history.PartLife;
 import leadline.history.PartState;
 import leadline.history.SteadyHours;
 import leadline.history.VesselHistory;
@@ -40,6 +45,7 @@ final class TestMachine {
   private final MachineEntry entry;
   private final List<Visit> visits = new ArrayList<>();
   private final List<OverhaulInterval> intervals = new ArrayList<>();
+  private final List<PartLife> lives = new ArrayList<>();
   private Optional<Period> observed = Optional.empty();
   private HourSeries hours = SteadyHours.of(0, 0);
 
@@ -167,8 +173,28 @@ final class TestMachine {
     return this;
   }
 
+  /** A life known from new. */
+  TestMachine life(Component component, Part part, Observation observation) {
+    return lifeFrom(0, component, part, observation);
+  }
+
+  /** A life known only because the part lived beyond an age. */
+  TestMachine lifeFrom(long hours, Component component, Part part, Observation observation) {
+    lives.add(
+        new PartLife(
+            component,
+            new Item.Named(entry.id().vessel(), component.name(), "any", "s" + lives.size()),
+            part,
+            1,
+            LifeOrigin.RENEWED,
+            RunningHours.ofHours(hours),
+            observation,
+            LifeEnd.STILL_FITTED));
+    return this;
+  }
+
   MachineHistory history() {
-    return new MachineHistory(entry, hours, observed, visits, intervals, List.of());
+    return new MachineHistory(entry, hours, observed, visits, intervals, lives);
   }
 
   VesselHistory alone() {

@@ -7,7 +7,7 @@ import java.util.stream.Collectors;
 import leadline.summary.FittedLives.Fit;
 
 /** How long parts last: what their lives tell, and the life distributions that fit them. */
-public final class PartLife {
+public final class PartLifetimes {
 
   public static final TableColumn<String> DISTRIBUTION =
       TableColumn.key(
@@ -89,7 +89,7 @@ public final class PartLife {
   private final RoutineLives lives;
   private final Verdict verdict;
 
-  PartLife(LifeGroup group, RoutineLives lives) {
+  PartLifetimes(LifeGroup group, RoutineLives lives) {
     this.group = group;
     this.lives = lives;
     this.verdict = lives.verdict(group.subject().part(), group.policyInterval());
