@@ -35,18 +35,20 @@ public final class CumulativeIncidence<C extends Comparable<? super C>> {
     }
   }
 
-  private final List<RiskSet<C>> riskSets;
+  private final List<RiskSet> riskSets;
+  private final NavigableMap<C, CountsByTime> endedBy;
   private final KaplanMeier survival;
 
-  private CumulativeIncidence(List<RiskSet<C>> riskSets, KaplanMeier survival) {
-    this.riskSets = riskSets;
-    this.survival = survival;
+  private CumulativeIncidence(SurvivalTally<C> tally) {
+    this.riskSets = tally.riskSets();
+    this.endedBy = tally.endedBy();
+    this.survival = KaplanMeier.of(tally);
   }
 
   /** Of all that the tally has counted so far; an empty tally knows nothing. */
   public static <C extends Comparable<? super C>> CumulativeIncidence<C> of(
       SurvivalTally<C> tally) {
-    return new CumulativeIncidence<>(tally.riskSets(), KaplanMeier.of(tally));
+    return new CumulativeIncidence<>(tally);
   }
 
   /**
@@ -65,15 +67,17 @@ public final class CumulativeIncidence<C extends Comparable<? super C>> {
 
   private NavigableMap<C, Double> endedBy(double time) {
     NavigableMap<C, Double> shares = new TreeMap<>();
+    endedBy.keySet().forEach(cause -> shares.put(cause, 0.0));
     ProductLimit product = new ProductLimit();
-    for (RiskSet<C> set : riskSets) {
+    for (RiskSet set : riskSets) {
+      if (set.time() > time) {
+        break;
+      }
       double before = product.share();
-      boolean seen = set.time() <= time;
-      set.endedBy()
-          .forEach(
-              (cause, count) ->
-                  shares.merge(
-                      cause, seen ? before * count / set.atRisk() : 0, CumulativeIncidence::add));
+      endedBy.forEach(
+          (cause, counts) ->
+              shares.merge(
+                  cause, before * counts.at(set.time()) / set.atRisk(), CumulativeIncidence::add));
       product.pass(set);
     }
     return shares;

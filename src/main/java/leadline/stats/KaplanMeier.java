@@ -17,11 +17,11 @@ import java.util.function.ToDoubleFunction;
  */
 public final class KaplanMeier {
 
-  private final List<RiskSet<?>> riskSets;
+  private final List<RiskSet> riskSets;
   private final OptionalDouble lastTime;
   private final List<SurvivalPoint> points;
 
-  private KaplanMeier(List<RiskSet<?>> riskSets, OptionalDouble lastTime) {
+  private KaplanMeier(List<RiskSet> riskSets, OptionalDouble lastTime) {
     this.riskSets = riskSets;
     this.lastTime = lastTime;
     this.points = points(riskSets);
@@ -29,7 +29,7 @@ public final class KaplanMeier {
 
   /** Of all that the tally has counted so far, any cause alike; an empty tally knows nothing. */
   public static KaplanMeier of(SurvivalTally<?> tally) {
-    return new KaplanMeier(List.copyOf(tally.riskSets()), tally.lastTime());
+    return new KaplanMeier(tally.riskSets(), tally.lastTime());
   }
 
   /**
@@ -153,7 +153,7 @@ public final class KaplanMeier {
 
   private OptionalDouble firstTime(BigDecimal surviving, IntPredicate comparison) {
     ProductLimit product = new ProductLimit();
-    for (RiskSet<?> set : riskSets) {
+    for (RiskSet set : riskSets) {
       product.pass(set);
       if (comparison.test(product.compareTo(surviving))) {
         return OptionalDouble.of(set.time());
@@ -179,11 +179,11 @@ public final class KaplanMeier {
     return count == 0 ? 1 : points.get(count - 1).survival();
   }
 
-  private static List<SurvivalPoint> points(List<RiskSet<?>> riskSets) {
+  private static List<SurvivalPoint> points(List<RiskSet> riskSets) {
     List<SurvivalPoint> points = new ArrayList<>();
     ProductLimit product = new ProductLimit();
     double greenwood = 0;
-    for (RiskSet<?> set : riskSets) {
+    for (RiskSet set : riskSets) {
       product.pass(set);
       double survival = product.share();
       greenwood += greenwoodTerm(set.atRisk(), set.events());

@@ -65,15 +65,17 @@ public final class LogRank<G extends Comparable<? super G>> {
   }
 
   private void add(Map<G, ? extends SurvivalTally<?>> stratum) {
-    NavigableSet<Double> times = new TreeSet<>();
-    stratum.values().forEach(tally -> times.addAll(tally.endTimes()));
-    Map<G, List<? extends RiskSet<?>>> riskSets = new TreeMap<>();
+    double[] times =
+        stratum.values().stream()
+            .map(SurvivalTally::endTimes)
+            .reduce(new double[0], SurvivalTally::merged);
+    Map<G, List<RiskSet>> riskSets = new TreeMap<>();
     stratum.forEach((group, tally) -> riskSets.put(group, tally.riskSetsAt(times)));
-    for (int time = 0; time < times.size(); time++) {
+    for (int time = 0; time < times.length; time++) {
       long[] atRisk = new long[groups.size()];
       long[] ended = new long[groups.size()];
       for (int group = 0; group < groups.size(); group++) {
-        List<? extends RiskSet<?>> sets = riskSets.getOrDefault(groups.get(group), List.of());
+        List<RiskSet> sets = riskSets.getOrDefault(groups.get(group), List.of());
         if (!sets.isEmpty()) {
           atRisk[group] = sets.get(time).atRisk();
           ended[group] = sets.get(time).events();

@@ -30,7 +30,7 @@ public record NelsonAalen(List<Point> points) {
     List<Point> points = new ArrayList<>();
     double hazard = 0;
     double variance = 0;
-    for (RiskSet<?> set : tally.riskSets()) {
+    for (RiskSet set : tally.riskSets()) {
       double step = (double) set.events() / set.atRisk();
       hazard += step;
       variance += step / set.atRisk();

@@ -1,22 +1,9 @@
 package leadline.stats;
 
-import java.util.NavigableMap;
-import java.util.TreeMap;
-
 /**
- * Those watched at a time when at least one duration ended.
+ * Those watched at a time.
  *
  * @param atRisk entered before the time, and neither ended nor last seen before it
- * @param endedBy how many ended at the time, by cause
+ * @param events how many of them ended at the time
  */
-record RiskSet<C>(double time, long atRisk, NavigableMap<C, Long> endedBy) {
-
-  /** Copies the counts, which go on changing while the tally is added to. */
-  RiskSet {
-    endedBy = new TreeMap<>(endedBy);
-  }
-
-  long events() {
-    return endedBy.values().stream().mapToLong(Long::longValue).sum();
-  }
-}
+record RiskSet(double time, long atRisk, long events) {}

@@ -1,11 +1,12 @@
 package leadline.stats;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.NavigableMap;
-import java.util.NavigableSet;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
+import java.util.stream.DoubleStream;
 
 /**
  * Counts of observed durations by time: all that survival curves need to know. Counts add up
@@ -16,9 +17,9 @@ import java.util.TreeMap;
  */
 public final class SurvivalTally<C extends Comparable<? super C>> {
 
-  private final NavigableMap<Double, NavigableMap<C, Long>> ended = new TreeMap<>();
-  private final NavigableMap<Double, Long> exits = new TreeMap<>();
-  private final NavigableMap<Double, Long> delayedEntries = new TreeMap<>();
+  private final NavigableMap<C, CountsByTime> endedBy = new TreeMap<>();
+  private final CountsByTime exits = new CountsByTime();
+  private final CountsByTime delayedEntries = new CountsByTime();
   private long watchedFromStart;
 
   /**
@@ -32,16 +33,12 @@ public final class SurvivalTally<C extends Comparable<? super C>> {
     if (count < 1) {
       throw new IllegalArgumentException("a count must be 1 or more: " + count);
     }
-    double time = withoutNegativeZero(observed.time());
-    exits.merge(time, count, Math::addExact);
+    exits.add(observed.time(), count);
     if (observed instanceof ObservedTime.Ended<C> end) {
-      ended
-          .computeIfAbsent(time, none -> new TreeMap<>())
-          .merge(end.cause(), count, Math::addExact);
+      countsOf(end.cause()).add(end.time(), count);
     }
     if (observed.entry().isPresent()) {
-      double entry = withoutNegativeZero(observed.entry().getAsDouble());
-      delayedEntries.merge(entry, count, Math::addExact);
+      delayedEntries.add(observed.entry().getAsDouble(), count);
     } else {
       watchedFromStart = Math.addExact(watchedFromStart, count);
     }
@@ -53,57 +50,78 @@ public final class SurvivalTally<C extends Comparable<? super C>> {
    * @throws ArithmeticException if the counts overflow
    */
   public void merge(SurvivalTally<C> other) {
-    other.ended.forEach(
-        (time, causes) ->
-            mergeCounts(ended.computeIfAbsent(time, none -> new TreeMap<>()), causes));
-    mergeCounts(exits, other.exits);
-    mergeCounts(delayedEntries, other.delayedEntries);
+    other.endedBy.forEach((cause, counts) -> countsOf(cause).addAll(counts));
+    exits.addAll(other.exits);
+    delayedEntries.addAll(other.delayedEntries);
     watchedFromStart = Math.addExact(watchedFromStart, other.watchedFromStart);
+  }
+
+  private CountsByTime countsOf(C cause) {
+    return endedBy.computeIfAbsent(cause, none -> new CountsByTime());
   }
 
   /** The last time at which any duration was seen; empty if none was added. */
   OptionalDouble lastTime() {
-    return exits.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(exits.lastKey());
+    return exits.last();
+  }
+
+  /** How many each cause has ended so far. */
+  NavigableMap<C, CountsByTime> endedBy() {
+    NavigableMap<C, CountsByTime> copy = new TreeMap<>();
+    endedBy.forEach((cause, counts) -> copy.put(cause, counts.copy()));
+    return copy;
   }
 
   /** In time order, one for each time at which a duration ended. */
-  List<RiskSet<C>> riskSets() {
+  List<RiskSet> riskSets() {
     return riskSetsAt(endTimes());
   }
 
-  /** The times at which a duration ended. */
-  NavigableSet<Double> endTimes() {
-    return ended.navigableKeySet();
+  /** The times at which a duration ended, in order. */
+  double[] endTimes() {
+    return endedBy.values().stream()
+        .map(CountsByTime::times)
+        .reduce(SurvivalTally::merged)
+        .orElse(new double[0]);
   }
 
-  /** One for each of these times, whether or not a duration ended then. */
-  List<RiskSet<C>> riskSetsAt(NavigableSet<Double> times) {
-    NavigableMap<Double, Long> entering = new TreeMap<>(delayedEntries);
-    NavigableMap<Double, Long> leaving = new TreeMap<>(exits);
-    List<RiskSet<C>> sets = new ArrayList<>();
+  /** Of two rising series, each number once. */
+  static double[] merged(double[] one, double[] other) {
+    return DoubleStream.concat(Arrays.stream(one), Arrays.stream(other))
+        .sorted()
+        .distinct()
+        .toArray();
+  }
+
+  /**
+   * One for each of these times, whether or not a duration ended then.
+   *
+   * @param times in order
+   */
+  List<RiskSet> riskSetsAt(double[] times) {
+    List<RiskSet> sets = new ArrayList<>(times.length);
+    double[] entering = delayedEntries.times();
+    double[] leaving = exits.times();
+    int entered = 0;
+    int left = 0;
     long atRisk = watchedFromStart;
     for (double time : times) {
-      atRisk += takeBefore(time, entering) - takeBefore(time, leaving);
-      NavigableMap<C, Long> none = new TreeMap<>();
-      sets.add(new RiskSet<>(time, atRisk, ended.getOrDefault(time, none)));
+      while (entered < entering.length && entering[entered] < time) {
+        atRisk += delayedEntries.at(entering[entered++]);
+      }
+      while (left < leaving.length && leaving[left] < time) {
+        atRisk -= exits.at(leaving[left++]);
+      }
+      sets.add(new RiskSet(time, atRisk, events(time)));
     }
     return sets;
   }
 
-  private static long takeBefore(double time, NavigableMap<Double, Long> counts) {
-    long taken = 0;
-    while (!counts.isEmpty() && counts.firstKey() < time) {
-      taken += counts.pollFirstEntry().getValue();
+  private long events(double time) {
+    long events = 0;
+    for (CountsByTime counts : endedBy.values()) {
+      events += counts.at(time);
     }
-    return taken;
-  }
-
-  private static <K> void mergeCounts(NavigableMap<K, Long> into, NavigableMap<K, Long> from) {
-    from.forEach((key, count) -> into.merge(key, count, Math::addExact));
-  }
-
-  /** Because a sorted map holds 0.0 and -0.0 to be two keys. */
-  private static double withoutNegativeZero(double time) {
-    return time + 0.0;
+    return events;
   }
 }

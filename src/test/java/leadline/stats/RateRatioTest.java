@@ -68,7 +68,7 @@ class RateRatioTest {
               new PoissonRate(1 + random.nextInt(30), 1 + 100 * random.nextDouble()));
       Limits limits = ratio.limits(NINETY_FIVE);
       assertEquals(ratio.pCentral() < 0.05, limits.lower() > 1 || limits.upper() < 1);
-      RateRatio swapped = new RateRatio(ratio.second(), ratio.first());
+      RateRatio swapped = new RateRatio(/* first= */ ratio.second(), /* second= */ ratio.first());
       assertEquals(ratio.pLess(), swapped.pGreater());
       assertEquals(1 / limits.upper(), swapped.limits(NINETY_FIVE).lower(), 1e-9);
     }

@@ -1,0 +1,5 @@
+/** Simulations that show what the limits of the statistics are worth. */
+@NullMarked
+package leadline.study;
+
+import org.jspecify.annotations.NullMarked;
