@@ -45,6 +45,7 @@ class ArchitectureTest {
           row("history"),
           row("summary"),
           row("publish", JSON, PARQUET, HADOOP),
+          row("sample", "org.hipparchus.."),
           row("estimate", JSON, "de.siegmar.fastcsv.."),
           row("lake", PARQUET, HADOOP, "org.apache.spark..", "org.apache.iceberg..", "scala.."),
           row("job", "org.apache.spark..", "scala.."),

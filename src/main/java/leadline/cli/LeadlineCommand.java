@@ -22,7 +22,8 @@ import picocli.CommandLine.Spec;
       ComputeCommand.class,
       PublishCommand.class,
       EstimateCommand.class,
-      CheckCommand.class
+      CheckCommand.class,
+      SampleCommand.class
     },
     footer = {
       "  leadline run jobs/demo.json         everything, on the sample data",

@@ -18,7 +18,7 @@ class HelpPagesTest {
   private static final Path PAGES = Program.HOME.resolve("src/test/resources/cli/help");
 
   @ParameterizedTest
-  @ValueSource(strings = {"run", "ingest", "compute", "publish", "estimate", "check"})
+  @ValueSource(strings = {"run", "ingest", "compute", "publish", "estimate", "check", "sample"})
   void thePageOfACommand(String command) throws IOException {
     assertEquals(
         Files.readString(PAGES.resolve(command + ".txt")),
@@ -33,7 +33,8 @@ class HelpPagesTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"leadline", "run", "ingest", "compute", "publish", "estimate", "check"})
+  @ValueSource(
+      strings = {"leadline", "run", "ingest", "compute", "publish", "estimate", "check", "sample"})
   void noPageIsWiderThanATerminal(String page) throws IOException {
     List<String> lines = Files.readAllLines(PAGES.resolve(page + ".txt"));
     assertTrue(lines.contains("Examples:") && lines.contains("Exit codes:"));
@@ -42,7 +43,8 @@ class HelpPagesTest {
 
   /** A page breaks between words, not within a time or a path. */
   @ParameterizedTest
-  @ValueSource(strings = {"leadline", "run", "ingest", "compute", "publish", "estimate", "check"})
+  @ValueSource(
+      strings = {"leadline", "run", "ingest", "compute", "publish", "estimate", "check", "sample"})
   void noLineIsBrokenWithinAWord(String page) throws IOException {
     for (String line : Files.readAllLines(PAGES.resolve(page + ".txt"))) {
       assertTrue(line.matches("|.*[^:/=-]|[A-Z][a-z ]+:"), line);
@@ -51,7 +53,7 @@ class HelpPagesTest {
 
   /** The list of commands shows the first sentence of each command's page, whole. */
   @ParameterizedTest
-  @ValueSource(strings = {"run", "ingest", "compute", "publish", "estimate", "check"})
+  @ValueSource(strings = {"run", "ingest", "compute", "publish", "estimate", "check", "sample"})
   void theListOfCommandsHasWholeSentences(String command) throws IOException {
     String sentence =
         Files.readAllLines(PAGES.resolve(command + ".txt")).stream()

@@ -1,0 +1,23 @@
+package leadline.sample;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** The errors planted in one vessel's records, in the order of planting. */
+final class ErrorList {
+
+  private final String vessel;
+  private final List<PlantedError> errors = new ArrayList<>();
+
+  ErrorList(String vessel) {
+    this.vessel = vessel;
+  }
+
+  void add(RecordError kind, String file, String record, String part) {
+    errors.add(new PlantedError(vessel, file, record, part, kind));
+  }
+
+  List<PlantedError> errors() {
+    return List.copyOf(errors);
+  }
+}

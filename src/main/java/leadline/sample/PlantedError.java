@@ -1,0 +1,11 @@
+package leadline.sample;
+
+/**
+ * An error in a vessel's records, planted.
+ *
+ * @param file the word with which the file's name begins
+ * @param record the overhaul's identifier, or the machine and the day or month
+ * @param part the part, where the error is in its finding; else empty
+ */
+public record PlantedError(
+    String vessel, String file, String record, String part, RecordError kind) {}

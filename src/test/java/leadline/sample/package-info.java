@@ -1,0 +1,4 @@
+@NullMarked
+package leadline.sample;
+
+import org.jspecify.annotations.NullMarked;
