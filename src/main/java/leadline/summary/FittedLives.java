@@ -90,7 +90,7 @@ final class FittedLives {
   }
 
   /** In the order of the figures, empty with too few vessels. */
-  private List<Optional<Limits>> limitsByVessels(LifeModel model) {
+  List<Optional<Limits>> limitsByVessels(LifeModel model) {
     return vessels
         .map(drawn -> drawn.limits(data -> values(model, data)))
         .orElseGet(() -> Collections.nCopies(figures.size(), Optional.empty()));

@@ -82,10 +82,12 @@ record Answer(String method, Optional<Limits> limits, double truth) {
     return Stream.of(
         new Answer(
             "shape known: profile",
-            fit.map(found -> found.profileLimits(CONFIDENCE)),
+            fit.map(found -> found.profileLimits(LifeQuantity.scale(), CONFIDENCE)),
             design.scale()),
         new Answer(
-            "shape known: Wald", fit.map(found -> found.waldLimits(CONFIDENCE)), design.scale()));
+            "shape known: Wald",
+            fit.map(found -> found.waldLimits(LifeQuantity.scale(), CONFIDENCE)),
+            design.scale()));
   }
 
   private static Stream<Answer> seenEnds(Design design, LifeData data, List<Life> lives) {
