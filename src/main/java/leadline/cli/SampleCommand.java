@@ -33,13 +33,13 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "sample",
     description = {
-      "Writes the exports of an invented fleet, with the errors that ships make.",
+      "Writes the exports of an invented fleet of any size.",
       "",
-      "The records end with 2024. The same numbers give the same bytes, and a vessel is the same in"
-          + " a fleet of any size. What really happened goes to a folder of its own: the life of"
+      "They have the errors that ships make, and end with 2024. The same numbers give the same"
+          + " bytes, and a vessel is the same in a fleet of any size. What really happened goes to a folder of its own: the life of"
           + " every part, what sets each vessel apart, and every error planted.",
       "",
-      "Names for --set, with what is set if nothing is said:",
+      "Names to set and their usual shares:",
     },
     modelTransformer = SampleSettings.class,
     footer = {

@@ -65,6 +65,7 @@ final class ComponentWorld {
             sailing.hazardFactor(),
             days.day(plan.nozzleTypeChangedOn()),
             plan.influences().nozzleLifeFactor(),
+            plan.influences().revelation(),
             draw.branch("pieces"));
     ComponentWorld world =
         new ComponentWorld(

@@ -10,7 +10,7 @@ package leadline.sample;
  */
 public record HabitMix(double always, double sometimes, double never, double suspect) {
 
-  /** The mix of section "habits" of the sample's description: 45, 35 and 20 %, less a few. */
+  /** 45, 35 and 20 %, each a little less for those that open what looks suspect. */
   public static final HabitMix USUAL = new HabitMix(.45, .35, .20, 0).withSuspect(.04);
 
   public HabitMix {

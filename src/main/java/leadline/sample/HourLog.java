@@ -17,7 +17,7 @@ import leadline.quantity.RunningHours;
 
 /**
  * Writes one machine's log of running hours: an opening reading, the readings by the vessel's
- * habit, and a closing one.
+ * habit, one when overhaul records begin, and a closing one.
  */
 final class HourLog {
 
@@ -75,6 +75,7 @@ final class HourLog {
       } else if (isReadOn(days.date(day))) {
         readByHabit(day);
       }
+      readAsRecordsBegin(day);
       replaceCounter(day);
     }
   }
@@ -157,18 +158,34 @@ final class HourLog {
                 .build()));
   }
 
+  /** Whoever begins to keep overhaul records notes the hours at which they begin. */
+  private void readAsRecordsBegin(int day) {
+    LocalDate date = machine.days().date(day);
+    if (machine.vessel().recordsFrom().equals(Optional.of(date.plusDays(1)))) {
+      readAtEndOf(day);
+    }
+  }
+
+  /** Unless that is done by habit. */
+  private void readAtEndOf(int day) {
+    LocalDate date = machine.days().date(day);
+    boolean isDone = machine.vessel().readings() != ReadingHabit.DAILY && isReadOn(date);
+    if (!isDone || lapse == Lapse.MISSING) {
+      long tenths = machine.days().endOf(day);
+      put(Days.endOf(date), figure(tenths), kind);
+      lastTenths = tenths;
+    }
+  }
+
   private void replaceCounter(int day) {
     Optional<Counter.Replacement> now =
         counter.replaced().filter(replacement -> replacement.day() == day);
     if (now.isPresent()) {
-      LocalDate date = machine.days().date(day);
-      Instant at = Days.endOf(date);
-      boolean isJustRead = machine.vessel().readings() != ReadingHabit.DAILY && isReadOn(date);
-      if (now.get().handover() == Counter.Handover.READ && !isJustRead) {
-        put(at, figure(now.get().tenths()), kind);
+      if (now.get().handover() == Counter.Handover.READ) {
+        readAtEndOf(day);
       }
       lastTenths = now.get().tenths();
-      put(at, RunningHours.ZERO, ReadingKind.REPLACED);
+      put(Days.endOf(machine.days().date(day)), RunningHours.ZERO, ReadingKind.REPLACED);
     }
   }
 }

@@ -12,12 +12,15 @@ import java.util.List;
  * @param fuelFactor factor on the hazard of parts in the fuel's way, from the change of fuel on
  * @param nozzleLifeFactor factor on the characteristic life of nozzles fitted new from the change
  *     of the nozzle's type on
+ * @param revelation factor, 0 to 1, on the chance that a failure that may stay unseen shows in
+ *     service; 0 for none that does
  */
 public record Influences(
     double vesselVariance,
     List<EngineType> engineTypes,
     double fuelFactor,
-    double nozzleLifeFactor) {
+    double nozzleLifeFactor,
+    double revelation) {
 
   /** Gamma with shape 6; three engines in four of type A or B; the changes of fuel and nozzle. */
   public static final Influences USUAL =
@@ -33,19 +36,25 @@ public record Influences(
               EngineType.C,
               EngineType.C),
           1.15,
-          1.2);
+          1.2,
+          1);
 
   /** Every part of one name fails by one and the same distribution. */
-  public static final Influences NONE = new Influences(0, List.of(EngineType.A), 1, 1);
+  public static final Influences NONE = new Influences(0, List.of(EngineType.A), 1, 1, 1);
 
   public Influences {
     engineTypes = List.copyOf(engineTypes);
+    Shares.check(revelation);
     if (!(vesselVariance >= 0 && fuelFactor > 0 && nozzleLifeFactor > 0) || engineTypes.isEmpty()) {
       throw new IllegalArgumentException("factors are positive, and some engine type is named");
     }
   }
 
   public Influences withVesselVariance(double variance) {
-    return new Influences(variance, engineTypes, fuelFactor, nozzleLifeFactor);
+    return new Influences(variance, engineTypes, fuelFactor, nozzleLifeFactor, revelation);
+  }
+
+  public Influences withRevelation(double factor) {
+    return new Influences(vesselVariance, engineTypes, fuelFactor, nozzleLifeFactor, factor);
   }
 }

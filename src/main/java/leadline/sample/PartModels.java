@@ -8,9 +8,8 @@ import leadline.sample.PartModel.Access;
 import leadline.sample.PartModel.Change;
 
 /**
- * The lives drawn for each part. All values are invented for the sample: those of the fuel
- * injector's parts are the table of the sample's description, those of the other components follow
- * from their overhaul intervals.
+ * The lives drawn for each part. All values are invented for the sample: no engine's parts are
+ * known to live so.
  */
 public final class PartModels {
 

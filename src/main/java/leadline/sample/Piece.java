@@ -26,14 +26,15 @@ final class Piece {
 
   /**
    * @param factor of vessel and type, on the hazard
+   * @param revelation factor on the chance that a failure shows that may stay unseen
    */
-  Piece(Part part, PartModel model, int bornDay, double factor, Draw draw) {
+  Piece(Part part, PartModel model, int bornDay, double factor, double revelation, Draw draw) {
     this.part = part;
     this.model = model;
     this.bornDay = bornDay;
     this.factor = factor;
     this.hazardLeft = draw.exponential();
-    boolean revealed = draw.chance(model.revealed());
+    boolean revealed = draw.chance(revelation * model.revealed());
     this.shows = part.failureShows() == FailureShows.ALWAYS || revealed;
   }
 

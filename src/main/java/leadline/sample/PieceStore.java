@@ -11,8 +11,10 @@ import leadline.sample.PartModel.Change;
  * @param hazardFactor of vessel and machine type, on all pieces
  * @param newNozzles the first day on which nozzles are of the new type
  * @param nozzleLifeFactor of those
+ * @param revelation factor on the chance that a failure shows
  */
-record PieceStore(double hazardFactor, int newNozzles, double nozzleLifeFactor, Draw draw) {
+record PieceStore(
+    double hazardFactor, int newNozzles, double nozzleLifeFactor, double revelation, Draw draw) {
 
   Piece piece(Component component, Part part, int day) {
     PartModel model = PartModels.of(component, part);
@@ -20,7 +22,7 @@ record PieceStore(double hazardFactor, int newNozzles, double nozzleLifeFactor, 
         model.changes().contains(Change.NOZZLE_TYPE) && day >= newNozzles
             ? model.longerLived(nozzleLifeFactor)
             : model;
-    return new Piece(part, current, day, hazardFactor, draw);
+    return new Piece(part, current, day, hazardFactor, revelation, draw);
   }
 
   Item item(String label, Component component, int day) {

@@ -15,7 +15,7 @@ class MisuseTest {
       quoteCharacter = '"',
       textBlock =
           """
-          ''                                   | Name a command: run, ingest, compute, publish, estimate, check.
+          ''                                   | Name a command: run, ingest, compute, publish, estimate, check, sample.
           bogus                                | There is no command 'bogus'.
           help ingest                          | There is no command 'help'.
           --bogus                              | There is no option '--bogus'.

@@ -27,7 +27,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** What is drawn has the distributions that the sample's description states. All is invented. */
+/** What is drawn has the distributions that the guide and the tables of the sample state. */
 class DrawnDistributionsTest {
 
   private static final int VESSELS = 150;
@@ -93,9 +93,9 @@ class DrawnDistributionsTest {
 
   @Test
   void theFuelAndTheVesselsFactorsActOnTheHazard() {
-    double before = nozzlesFailedPerHour(new Influences(0, List.of(EngineType.A), 1, 1));
-    double later = nozzlesFailedPerHour(new Influences(0, List.of(EngineType.A), 10, 1));
-    double longer = nozzlesFailedPerHour(new Influences(0, List.of(EngineType.A), 1, 3));
+    double before = nozzlesFailedPerHour(new Influences(0, List.of(EngineType.A), 1, 1, 1));
+    double later = nozzlesFailedPerHour(new Influences(0, List.of(EngineType.A), 10, 1, 1));
+    double longer = nozzlesFailedPerHour(new Influences(0, List.of(EngineType.A), 1, 3, 1));
     assertTrue(later > 1.5 * before, before + " " + later);
     assertTrue(longer < before, before + " " + longer);
   }
@@ -118,6 +118,20 @@ class DrawnDistributionsTest {
             / (VESSELS - 1);
     assertEquals(1, mean, 5 * Math.sqrt(1 / 6.0 / VESSELS));
     assertEquals(1 / 6.0, variance, .08);
+  }
+
+  @Test
+  void withoutRevelationOnlyWhatAlwaysShowsIsSeenInService() {
+    FleetPlan plan =
+        SampleCatalogue.injectors(ALIKE).withInfluences(Influences.NONE.withRevelation(0));
+    assertEquals(
+        List.of("foot", "head-bore", "o-rings", "shims", "spindle-guide", "thrust-piece"),
+        lives(vessels(plan, 6))
+            .filter(life -> life.end() == TrueLife.End.FAILED_IN_SERVICE)
+            .map(TrueLife::part)
+            .distinct()
+            .sorted()
+            .toList());
   }
 
   @Test
