@@ -4,105 +4,111 @@ import java.util.Arrays;
 import java.util.OptionalDouble;
 
 /**
- * How many durations there are at each time. Counts lie in a table hashed by time, which a million
- * times fill in a fraction of what a sorted map takes; the order is made when asked for.
+ * How many durations there are at each time. They are kept as they come and put in order when asked
+ * for: sorting a million numbers takes a fraction of what keeping them sorted does.
  */
 final class CountsByTime {
 
-  private static final int LEAST_SLOTS = 16;
+  /** The same, each time once and in order. */
+  static final class InOrder {
 
-  /**
-   * Of the golden section, as in Fibonacci hashing: Knuth 1998, The Art of Computer Programming,
-   * section 6.4.
-   */
-  private static final long MIXING = 0x9E3779B97F4A7C15L;
+    private final double[] times;
+    private final long[] counts;
 
-  private double[] times = new double[LEAST_SLOTS];
+    private InOrder(double[] times, long[] counts) {
+      this.times = times;
+      this.counts = counts;
+    }
 
-  /** 0 where a slot is free, and its time too. */
-  private long[] counts = new long[LEAST_SLOTS];
+    double[] times() {
+      return times.clone();
+    }
 
-  private int size;
+    /** 0 where nothing was added. */
+    long at(double time) {
+      int index = Arrays.binarySearch(times, time);
+      return index < 0 ? 0 : counts[index];
+    }
 
-  CountsByTime() {}
-
-  CountsByTime copy() {
-    CountsByTime copy = new CountsByTime();
-    copy.addAll(this);
-    return copy;
+    Walk walk() {
+      return new Walk(this);
+    }
   }
+
+  /** From the earliest time on. */
+  static final class Walk {
+
+    private final InOrder counts;
+    private int next;
+
+    private Walk(InOrder counts) {
+      this.counts = counts;
+    }
+
+    /** Since the time last asked for, and before this later one. */
+    long before(double time) {
+      long passed = 0;
+      while (next < counts.times.length && counts.times[next] < time) {
+        passed += counts.counts[next++];
+      }
+      return passed;
+    }
+
+    /** At this time, everything before having been passed. */
+    long at(double time) {
+      before(time);
+      return next < counts.times.length && counts.times[next] == time ? counts.counts[next] : 0;
+    }
+  }
+
+  private double[] times = new double[16];
+  private long[] counts = new long[16];
+  private int size;
 
   /**
    * @param time 0 or more
    * @param count 1 or more
-   * @throws ArithmeticException if the count at the time overflows
    */
   void add(double time, long count) {
-    if (2 * size >= times.length) {
-      grow();
+    if (size == times.length) {
+      times = Arrays.copyOf(times, 2 * size);
+      counts = Arrays.copyOf(counts, 2 * size);
     }
-    double key = time + 0.0;
-    int slot = slotOf(key);
-    if (counts[slot] == 0) {
-      times[slot] = key;
-      size++;
-    }
-    counts[slot] = Math.addExact(counts[slot], count);
+    times[size] = time + 0.0;
+    counts[size++] = count;
   }
 
   void addAll(CountsByTime other) {
-    for (int slot = 0; slot < other.times.length; slot++) {
-      if (other.counts[slot] > 0) {
-        add(other.times[slot], other.counts[slot]);
-      }
+    for (int index = 0; index < other.size; index++) {
+      add(other.times[index], other.counts[index]);
     }
-  }
-
-  /** 0 where nothing was added. */
-  long at(double time) {
-    return counts[slotOf(time + 0.0)];
   }
 
   /** The latest time; empty if nothing was added. */
   OptionalDouble last() {
-    return size == 0 ? OptionalDouble.empty() : Arrays.stream(times).max();
+    return Arrays.stream(times, 0, size).max();
   }
 
-  /** In order, each once. */
-  double[] times() {
-    double[] sorted = new double[size];
-    int index = 0;
-    for (int slot = 0; slot < times.length; slot++) {
-      if (counts[slot] > 0) {
-        sorted[index++] = times[slot];
+  /**
+   * @throws ArithmeticException if the count at a time overflows
+   */
+  InOrder inOrder() {
+    double[] inOrder = Arrays.copyOf(times, size);
+    Arrays.sort(inOrder);
+    long[] sums = new long[size];
+    int distinct = 0;
+    for (int index = 0; index < size; index++) {
+      if (distinct == 0 || inOrder[index] != inOrder[distinct - 1]) {
+        inOrder[distinct++] = inOrder[index];
+      }
+      sums[distinct - 1]++;
+    }
+    for (int index = 0; index < size; index++) {
+      if (counts[index] > 1) {
+        int place = Arrays.binarySearch(inOrder, 0, distinct, times[index]);
+        sums[place] = Math.addExact(sums[place], counts[index] - 1);
       }
     }
-    Arrays.sort(sorted);
-    return sorted;
-  }
-
-  /** Where the time is, or where it is to go. */
-  private int slotOf(double time) {
-    long bits = Double.doubleToLongBits(time);
-    long mixed = (bits ^ (bits >>> 32)) * MIXING;
-    int slot = (int) (mixed >>> (Long.numberOfLeadingZeros(times.length) + 1));
-    while (counts[slot] > 0 && times[slot] != time) {
-      slot = (slot + 1) & (times.length - 1);
-    }
-    return slot;
-  }
-
-  private void grow() {
-    double[] before = times;
-    long[] countsBefore = counts;
-    times = new double[2 * before.length];
-    counts = new long[2 * before.length];
-    for (int slot = 0; slot < before.length; slot++) {
-      if (countsBefore[slot] > 0) {
-        int moved = slotOf(before[slot]);
-        times[moved] = before[slot];
-        counts[moved] = countsBefore[slot];
-      }
-    }
+    return new InOrder(Arrays.copyOf(inOrder, distinct), Arrays.copyOf(sums, distinct));
   }
 }

@@ -36,7 +36,7 @@ public final class CumulativeIncidence<C extends Comparable<? super C>> {
   }
 
   private final List<RiskSet> riskSets;
-  private final NavigableMap<C, CountsByTime> endedBy;
+  private final NavigableMap<C, CountsByTime.InOrder> endedBy;
   private final KaplanMeier survival;
 
   private CumulativeIncidence(SurvivalTally<C> tally) {

@@ -27,7 +27,7 @@ public final class SurvivalTally<C extends Comparable<? super C>> {
    *
    * @param count 1 or more
    * @throws IllegalArgumentException if the count is less than 1
-   * @throws ArithmeticException if the counts overflow
+   * @throws ArithmeticException if the counts of those watched from their start overflow
    */
   public void add(ObservedTime<C> observed, long count) {
     if (count < 1) {
@@ -47,7 +47,7 @@ public final class SurvivalTally<C extends Comparable<? super C>> {
   /**
    * Counts all that the other has counted; the other stays as it is.
    *
-   * @throws ArithmeticException if the counts overflow
+   * @throws ArithmeticException if the counts of those watched from their start overflow
    */
   public void merge(SurvivalTally<C> other) {
     other.endedBy.forEach((cause, counts) -> countsOf(cause).addAll(counts));
@@ -66,21 +66,26 @@ public final class SurvivalTally<C extends Comparable<? super C>> {
   }
 
   /** How many each cause has ended so far. */
-  NavigableMap<C, CountsByTime> endedBy() {
-    NavigableMap<C, CountsByTime> copy = new TreeMap<>();
-    endedBy.forEach((cause, counts) -> copy.put(cause, counts.copy()));
-    return copy;
+  NavigableMap<C, CountsByTime.InOrder> endedBy() {
+    NavigableMap<C, CountsByTime.InOrder> inOrder = new TreeMap<>();
+    endedBy.forEach((cause, counts) -> inOrder.put(cause, counts.inOrder()));
+    return inOrder;
   }
 
   /** In time order, one for each time at which a duration ended. */
   List<RiskSet> riskSets() {
-    return riskSetsAt(endTimes());
+    NavigableMap<C, CountsByTime.InOrder> endedInOrder = endedBy();
+    return riskSetsAt(timesOf(endedInOrder), endedInOrder);
   }
 
   /** The times at which a duration ended, in order. */
   double[] endTimes() {
+    return timesOf(endedBy());
+  }
+
+  private static double[] timesOf(NavigableMap<?, CountsByTime.InOrder> endedBy) {
     return endedBy.values().stream()
-        .map(CountsByTime::times)
+        .map(CountsByTime.InOrder::times)
         .reduce(SurvivalTally::merged)
         .orElse(new double[0]);
   }
@@ -99,29 +104,25 @@ public final class SurvivalTally<C extends Comparable<? super C>> {
    * @param times in order
    */
   List<RiskSet> riskSetsAt(double[] times) {
-    List<RiskSet> sets = new ArrayList<>(times.length);
-    double[] entering = delayedEntries.times();
-    double[] leaving = exits.times();
-    int entered = 0;
-    int left = 0;
-    long atRisk = watchedFromStart;
-    for (double time : times) {
-      while (entered < entering.length && entering[entered] < time) {
-        atRisk += delayedEntries.at(entering[entered++]);
-      }
-      while (left < leaving.length && leaving[left] < time) {
-        atRisk -= exits.at(leaving[left++]);
-      }
-      sets.add(new RiskSet(time, atRisk, events(time)));
-    }
-    return sets;
+    return riskSetsAt(times, endedBy());
   }
 
-  private long events(double time) {
-    long events = 0;
-    for (CountsByTime counts : endedBy.values()) {
-      events += counts.at(time);
+  private List<RiskSet> riskSetsAt(
+      double[] times, NavigableMap<C, CountsByTime.InOrder> endedInOrder) {
+    List<RiskSet> sets = new ArrayList<>(times.length);
+    CountsByTime.Walk entering = delayedEntries.inOrder().walk();
+    CountsByTime.Walk leaving = exits.inOrder().walk();
+    List<CountsByTime.Walk> ending =
+        endedInOrder.values().stream().map(CountsByTime.InOrder::walk).toList();
+    long atRisk = watchedFromStart;
+    for (double time : times) {
+      atRisk += entering.before(time) - leaving.before(time);
+      long events = 0;
+      for (CountsByTime.Walk cause : ending) {
+        events += cause.at(time);
+      }
+      sets.add(new RiskSet(time, atRisk, events));
     }
-    return events;
+    return sets;
   }
 }
