@@ -20,6 +20,9 @@ import leadline.origin.Origin;
  */
 public final class SampleFleet {
 
+  /** The register's row is read while its file is not there yet. */
+  private static final Origin UNWRITTEN = new Origin("machines.csv", FileDigest.of(new byte[0]), 1);
+
   private final FleetPlan plan;
   private final Draw draw;
 
@@ -77,14 +80,16 @@ public final class SampleFleet {
       if (carried.isEmpty()) {
         return;
       }
-      Draw machines = its.branch(design.name());
-      SailingMachine machine = SailingMachine.of(character, design, plan, machines.branch("days"));
-      Counter counter = new Counters(plan, errors).counter(machine, machines.branch("counter"));
+      Draw machineDraw = its.branch(design.name());
+      SailingMachine machine =
+          SailingMachine.of(character, design, plan, machineDraw.branch("days"));
+      Counter counter = new Counters(plan, errors).counter(machine, machineDraw.branch("counter"));
       MachineEntry entry = register(machine, counter);
-      hours.addAll(HourLog.rows(plan, machine, counter, errors, machines.branch("hour log")));
+      hours.addAll(HourLog.rows(plan, machine, counter, errors, machineDraw.branch("hour log")));
       for (Component component : carried) {
         ComponentWorld.Story story =
-            ComponentWorld.of(component, entry, machine, plan, machines.branch(component.name()));
+            ComponentWorld.of(
+                component, entry, machine, plan, machineDraw.branch(component.name()));
         story.overhauls().forEach(overhaul -> overhauls.add(new Logged(overhaul, counter)));
         lives.addAll(story.lives());
       }
@@ -109,7 +114,4 @@ public final class SampleFleet {
       return MachineEntry.of(new SourcedRow(row.cells(), UNWRITTEN));
     }
   }
-
-  /** The register's row is read while its file is not there yet. */
-  private static final Origin UNWRITTEN = new Origin("machines.csv", FileDigest.of(new byte[0]), 1);
 }

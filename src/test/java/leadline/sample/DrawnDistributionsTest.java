@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
@@ -11,6 +12,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import leadline.fleet.Column;
 import leadline.fleet.FindingLayout;
 import leadline.fleet.MachineLayout;
 import leadline.fleet.Reason;
@@ -112,12 +114,34 @@ class DrawnDistributionsTest {
   void vesselsFactorsAreGammaWithMeanOneAndShapeSix() {
     double[] factors =
         usual.stream().mapToDouble(vessel -> vessel.character().hazardFactor()).toArray();
-    double mean = Stream.of(factors).flatMapToDouble(java.util.Arrays::stream).average().orElse(0);
+    double mean = Arrays.stream(factors).average().orElse(0);
     double variance =
-        java.util.Arrays.stream(factors).map(factor -> (factor - mean) * (factor - mean)).sum()
+        Arrays.stream(factors).map(factor -> (factor - mean) * (factor - mean)).sum()
             / (VESSELS - 1);
     assertEquals(1, mean, 5 * Math.sqrt(1 / 6.0 / VESSELS));
     assertEquals(1 / 6.0, variance, .08);
+  }
+
+  /** A harmed part fails within some hundreds of hours, unless something else comes before. */
+  @Test
+  void workmanshipHarmsAsManyAsItShould() {
+    FleetPlan plan =
+        SampleCatalogue.injectors(ALIKE).withPractice(Practice.USUAL.withWorkmanship(.2));
+    List<SampleVessel> vessels = vessels(plan, 8);
+    long overhauls =
+        vessels.stream().mapToLong(vessel -> vessel.rows(RecordKind.OVERHAULS).size()).sum();
+    long harmed =
+        lives(vessels)
+            .flatMap(life -> life.failure().stream())
+            .filter(failure -> failure.cause() == TrueLife.Cause.WORKMANSHIP)
+            .count();
+    assertEquals(.2, harmed / (double) overhauls, .02);
+    assertEquals(
+        0,
+        lives(alike)
+            .flatMap(life -> life.failure().stream())
+            .filter(failure -> failure.cause() == TrueLife.Cause.WORKMANSHIP)
+            .count());
   }
 
   @Test
@@ -197,7 +221,7 @@ class DrawnDistributionsTest {
         VESSELS);
   }
 
-  private static void assertEngines(leadline.fleet.Column<Long> column, long value, double share) {
+  private static void assertEngines(Column<Long> column, long value, double share) {
     assertShare(
         share,
         usual.stream()

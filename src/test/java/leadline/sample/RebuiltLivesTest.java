@@ -11,7 +11,6 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import leadline.fleet.MachineId;
 import leadline.history.LifeEnd;
 import leadline.history.LifeOrigin;
@@ -159,13 +158,9 @@ class RebuiltLivesTest {
                     rebuilt.ran(rebuilt.machine((MachineId) part.get(0))), hours, part::toString));
   }
 
-  static Stream<Integer> faulty() {
-    return drawings().boxed();
-  }
-
   /** With every error that ships make. */
   @ParameterizedTest
-  @MethodSource("faulty")
+  @MethodSource("drawings")
   void noPartIsOlderThanItsMachineRanUnlessItsAgeIsStated(int drawing) {
     RebuiltVessel rebuilt = drawn(SampleCatalogue.usual(4), drawing);
     for (MachineHistory machine : rebuilt.machines()) {

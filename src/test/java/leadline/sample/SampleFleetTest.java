@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -94,6 +95,6 @@ class SampleFleetTest {
     Draw draw = Draw.of(1).branch("vessel", 1);
     assertEquals(
         "0.687798671440539,0.717023451881580",
-        String.format(java.util.Locale.ROOT, "%.15f,%.15f", draw.uniform(), draw.normal(0, 1)));
+        String.format(Locale.ROOT, "%.15f,%.15f", draw.uniform(), draw.normal(0, 1)));
   }
 }
