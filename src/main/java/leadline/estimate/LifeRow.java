@@ -3,6 +3,7 @@ package leadline.estimate;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
+import leadline.stats.Life;
 
 /**
  * A life known to have ended after {@code lower} and not after {@code upper}, in the file's unit.
@@ -47,6 +48,18 @@ record LifeRow(DataRow row, double lower, double upper, OptionalDouble entry, do
       throw row.impossible("entry", "not before the end of the life: " + row.word("entry"));
     }
     return life;
+  }
+
+  /** For a life distribution, in which nothing ends at age 0. */
+  Life life() {
+    if (upper == 0) {
+      throw row.impossible("upper", "no life distribution has an end at age 0");
+    }
+    Life life =
+        isRightCensored()
+            ? Life.outlived(lower)
+            : isExact() ? Life.failedAt(lower) : Life.failedBetween(lower, upper);
+    return entry.isPresent() ? life.enteredAt(entry.getAsDouble()) : life;
   }
 
   boolean isExact() {
