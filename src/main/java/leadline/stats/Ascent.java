@@ -2,6 +2,7 @@ package leadline.stats;
 
 import java.util.Optional;
 import leadline.stats.RegressionLikelihood.Slopes;
+import org.hipparchus.linear.ArrayRealVector;
 import org.hipparchus.linear.RealVector;
 
 /**
@@ -61,9 +62,21 @@ record Ascent(RegressionLikelihood likelihood, Restriction restriction) {
   private Point at(RealVector free, Slopes slopes) {
     RealVector gradient = restriction.gradient(slopes.gradient());
     NewtonSystem system = NewtonSystem.of(restriction.curvature(slopes.curvature()));
-    RealVector step = system.step(gradient);
+    RealVector step = bounded(system.step(gradient), system, restriction.all(free));
     return new Point(
         free, restriction.all(free), slopes, step, gradient.dotProduct(step) / 2, system.damping());
+  }
+
+  /** Where it would lead to no shape, the best step of those that do not. */
+  private RealVector bounded(RealVector step, NewtonSystem system, RealVector all) {
+    double least = -MOST_OF_THE_WAY * all.getEntry(RegressionLikelihood.SHAPE);
+    if (restriction.kept().get(0) != RegressionLikelihood.SHAPE || step.getEntry(0) >= least) {
+      return step;
+    }
+    RealVector shape = new ArrayRealVector(step.getDimension());
+    shape.setEntry(0, 1);
+    RealVector back = system.step(shape);
+    return step.add(back.mapMultiply((least - step.getEntry(0)) / back.getEntry(0)));
   }
 
   /**
@@ -85,9 +98,7 @@ record Ascent(RegressionLikelihood likelihood, Restriction restriction) {
 
   /** The next point; empty where no share of the step leads higher. */
   Optional<Point> higher(Point here) {
-    double towardsShape = restriction.columns().operate(here.step()).getEntry(0);
-    double share =
-        towardsShape < 0 ? Math.min(1, -MOST_OF_THE_WAY * here.shape() / towardsShape) : 1;
+    double share = 1;
     double rounding = ROUNDING * (1 + Math.abs(here.value()));
     for (int halving = 0; halving < MOST_HALVINGS; halving++) {
       RealVector there = here.free().add(here.step().mapMultiply(share));

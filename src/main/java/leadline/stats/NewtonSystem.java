@@ -25,7 +25,7 @@ record NewtonSystem(RealMatrix scale, DecompositionSolver solver, double damping
   private static final double LEAST_CURVATURE = 1e-30;
 
   /**
-   * @param curvature second derivatives, finite
+   * @param curvature second derivatives, finite and symmetric
    */
   static NewtonSystem of(RealMatrix curvature) {
     int size = curvature.getRowDimension();

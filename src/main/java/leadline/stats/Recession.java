@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.TreeSet;
 import leadline.stats.LifeData.Alike;
 import org.hipparchus.linear.ArrayRealVector;
 import org.hipparchus.linear.EigenDecompositionSymmetric;
@@ -30,60 +29,72 @@ final class Recession {
   /** Of the greatest eigenvalue: a direction of no change. */
   private static final double NO_EIGENVALUE = 1e-13;
 
-  /** What must not fall along a direction, a row each. */
+  /** What must not fall along a direction, a row each; the first is the shape. */
   private final RealMatrix bounds;
 
-  private final RealMatrix allAges;
   private final int parameters;
 
   Recession(RegressionLikelihood likelihood, RegressionData data) {
-    List<double[]> rows = new ArrayList<>();
-    List<double[]> ages = new ArrayList<>();
     parameters = likelihood.parameters();
+    List<RealVector> rows = new ArrayList<>();
     RealVector shape = new ArrayRealVector(parameters);
     shape.setEntry(RegressionLikelihood.SHAPE, 1);
-    rows.add(shape.toArray());
+    rows.add(shape);
     for (RegressionData.Alike group : data.groups()) {
       double latestAlive = 0;
       double earliestEnd = Double.POSITIVE_INFINITY;
-      TreeSet<Double> known = new TreeSet<>();
       for (Alike alike : group.lives().lives()) {
-        Life life = alike.life();
-        latestAlive = Math.max(latestAlive, life.lower());
-        earliestEnd = Math.min(earliestEnd, life.upper());
-        known.addAll(List.of(life.entry(), life.lower(), life.upper()));
+        latestAlive = Math.max(latestAlive, alike.life().lower());
+        earliestEnd = Math.min(earliestEnd, alike.life().upper());
       }
       if (latestAlive > 0) {
-        rows.add(likelihood.row(group, Math.log(latestAlive)).mapMultiply(-1).toArray());
+        rows.add(likelihood.row(group, Math.log(latestAlive)).mapMultiply(-1));
       }
       if (earliestEnd < Double.POSITIVE_INFINITY) {
-        rows.add(likelihood.row(group, Math.log(earliestEnd)).toArray());
+        rows.add(likelihood.row(group, Math.log(earliestEnd)));
       }
-      known.removeIf(age -> age == 0 || age == Double.POSITIVE_INFINITY);
-      known.forEach(age -> ages.add(likelihood.row(group, Math.log(age)).toArray()));
     }
-    bounds = MatrixUtils.createRealMatrix(rows.toArray(double[][]::new));
-    allAges = MatrixUtils.createRealMatrix(ages.toArray(double[][]::new));
+    bounds =
+        MatrixUtils.createRealMatrix(
+            rows.stream().map(row -> row.unitVector().toArray()).toArray(double[][]::new));
   }
 
-  /** One in which the likelihood changes by shape alone, at no age of any life. */
-  Optional<RealVector> ofShapeAlone() {
-    List<RealVector> still = withoutChange(allAges);
-    return still.isEmpty() ? Optional.empty() : rising(still.get(0));
+  /** One in which all changes that any such direction makes; empty if there is none. */
+  Optional<RealVector> direction() {
+    RealVector sum = new ArrayRealVector(parameters);
+    RealVector still = bounds.preMultiply(new ArrayRealVector(bounds.getRowDimension(), 1.0));
+    for (int round = 0; round < parameters; round++) {
+      RealVector nearest = new NonNegativeLeastSquares(bounds).nearestTo(still);
+      Optional<RealVector> direction =
+          nearest.getNorm() > NEARLY_NONE * NEARLY_NONE * still.getNorm()
+              ? verified(nearest)
+              : Optional.empty();
+      if (direction.isEmpty()) {
+        break;
+      }
+      sum = sum.add(direction.get());
+      RealVector change = bounds.operate(sum);
+      still =
+          bounds.preMultiply(change.map(one -> one > NEARLY_NONE * change.getMaxValue() ? 0 : 1));
+      if (still.getNorm() == 0) {
+        break;
+      }
+    }
+    return sum.getNorm() > 0 ? Optional.of(sum.unitVector()) : Optional.empty();
   }
 
-  private Optional<RealVector> rising(RealVector direction) {
-    double shape = direction.getEntry(RegressionLikelihood.SHAPE);
-    return verified(direction.mapMultiply(shape < 0 ? -1 : 1));
+  /** Whether a direction changes the shape, and nothing at any age at which a life was seen. */
+  boolean isOfShapeAlone(RealVector direction) {
+    RealVector change = bounds.operate(direction);
+    double shape = change.getEntry(0);
+    change.setEntry(0, 0);
+    return change.getMaxValue() <= NEARLY_NONE * shape;
   }
 
   /** A direction, freed of changes that are rounding, if the likelihood never falls in it. */
-  Optional<RealVector> verified(RealVector direction) {
+  private Optional<RealVector> verified(RealVector direction) {
     RealVector change = bounds.operate(direction);
     double greatest = change.getLInfNorm();
-    if (!(greatest > 0)) {
-      return Optional.empty();
-    }
     int[] none = indicesBelow(change, NEARLY_NONE * greatest);
     RealVector cleaned = direction;
     if (none.length > 0) {
@@ -97,7 +108,7 @@ final class Recession {
     RealVector there = bounds.operate(cleaned);
     double most = there.getMaxValue();
     return most > NEARLY_NONE * greatest && there.getMinValue() >= -NONE * most
-        ? Optional.of(cleaned.mapDivide(cleaned.getLInfNorm()))
+        ? Optional.of(cleaned.unitVector())
         : Optional.empty();
   }
 

@@ -18,18 +18,14 @@ final class RegressionProfile {
   private final RegressionLikelihood likelihood;
   private final Placing placing;
   private final RealVector start;
-  private final double leastShape;
 
   /**
    * @param start parameters inside the limits
-   * @param leastShape where a shape is as good as 0
    */
-  RegressionProfile(
-      RegressionLikelihood likelihood, Placing placing, RealVector start, double leastShape) {
+  RegressionProfile(RegressionLikelihood likelihood, Placing placing, RealVector start) {
     this.likelihood = likelihood;
     this.placing = placing;
     this.start = start;
-    this.leastShape = leastShape;
   }
 
   /**
@@ -50,13 +46,13 @@ final class RegressionProfile {
       double slope = highest.slopes().gradient().dotProduct(placing.along(highest.all()));
       if (highest.value() >= height) {
         inside = point;
-        if (Math.abs(point - from) > FARTHEST || highest.shape() < leastShape) {
+        parameters = highest.all();
+        if (Math.abs(point - from) > FARTHEST) {
           return side.signed(Double.POSITIVE_INFINITY);
         }
       } else {
         outside = point;
       }
-      parameters = highest.all();
       double newton = point + (height - highest.value()) / slope;
       if (Math.abs(newton - point) <= LAST_STEP * Math.abs(newton - from)) {
         return newton;

@@ -22,8 +22,6 @@ import org.hipparchus.linear.RealVector;
 /** The way to the highest point of a regression's likelihood, or to why there is none. */
 final class RegressionSearch {
 
-  private static final int MOST_STEPS = 400;
-
   /** Below, over the whole range of ages, no shape is left that a fit could tell from 0. */
   private static final double NO_SHAPE = 1e-5;
 
@@ -33,7 +31,7 @@ final class RegressionSearch {
   /** Of a parameter: a level way with longer steps leads to infinity. */
   private static final double SHORT_STEP = 1e-4;
 
-  /** Of a direction's greatest component. */
+  /** Of a direction of length 1. */
   private static final double NO_PART = 1e-6;
 
   private final RegressionData data;
@@ -53,12 +51,7 @@ final class RegressionSearch {
     if (!collinear.isEmpty()) {
       return new Collinear(collinear);
     }
-    RegressionLikelihood likelihood = new RegressionLikelihood(data);
-    Recession recession = new Recession(likelihood, data);
-    if (recession.ofShapeAlone().isPresent()) {
-      return without(hasExactFailure() ? Reason.ALL_AT_ONE_AGE : Reason.ONE_INSPECTION_AGE);
-    }
-    return new Ways(likelihood, recession).outcome();
+    return new Ways(new RegressionLikelihood(data)).outcome();
   }
 
   private boolean hasExactFailure() {
@@ -70,46 +63,57 @@ final class RegressionSearch {
         new NoFiniteMaximum<>(reason, confidence -> SurvivalBound.of(pooled, confidence)));
   }
 
-  /** Where a way led. */
-  private sealed interface End {}
-
-  private record Top(Ascent.Point point) implements End {}
-
-  private record Beyond(Ascent.Point point, RealVector direction) implements End {}
-
-  private record Nowhere(Reason reason) implements End {}
-
   private final class Ways {
 
     private final RegressionLikelihood likelihood;
-    private final Recession recession;
     private final double leastShape = NO_SHAPE / pooled.logAges().range();
 
-    Ways(RegressionLikelihood likelihood, Recession recession) {
+    Ways(RegressionLikelihood likelihood) {
       this.likelihood = likelihood;
-      this.recession = recession;
     }
 
     RegressionOutcome outcome() {
-      boolean hasOnePeak = !pooled.hasDelayedEntry() || pooled.hasOnlyExactFailures();
-      List<End> ends =
-          DoubleStream.of(hasOnePeak ? new double[] {1} : STARTS)
-              .mapToObj(factor -> end(start(factor)))
-              .toList();
-      for (End end : ends) {
-        if (end instanceof Beyond beyond) {
-          return beyond(beyond);
-        }
+      Recession recession = new Recession(likelihood, data);
+      Optional<RealVector> direction = recession.direction();
+      if (direction.isEmpty()) {
+        return highest().orElseGet(() -> without(reasonOfNoTop()));
       }
-      Optional<Top> top =
-          ends.stream()
-              .filter(Top.class::isInstance)
-              .map(Top.class::cast)
-              .max(Comparator.comparingDouble(end -> end.point().value()));
-      return top.isPresent()
-          ? new Fitted(
-              new WeibullRegression(data.covariates(), likelihood, top.get().point(), leastShape))
-          : without(ends.get(0) instanceof Nowhere nowhere ? nowhere.reason() : Reason.NOT_FOUND);
+      if (direction.get().getEntry(RegressionLikelihood.SHAPE) <= NO_PART) {
+        return separated(direction.get());
+      }
+      Reason reason =
+          recession.isOfShapeAlone(direction.get()) && !hasExactFailure()
+              ? Reason.ONE_INSPECTION_AGE
+              : Reason.ALL_AT_ONE_AGE;
+      return pooled.hasDelayedEntry() && !hasExactFailure()
+          ? highest().orElseGet(() -> without(reason))
+          : without(reason);
+    }
+
+    private Optional<RegressionOutcome> highest() {
+      boolean hasOnePeak = !pooled.hasDelayedEntry() || pooled.hasOnlyExactFailures();
+      return DoubleStream.of(hasOnePeak ? new double[] {1} : STARTS)
+          .mapToObj(factor -> all().highest(start(factor)))
+          .filter(this::isTop)
+          .max(Comparator.comparingDouble(Ascent.Point::value))
+          .map(top -> new Fitted(new WeibullRegression(data.covariates(), likelihood, top)));
+    }
+
+    private boolean isTop(Ascent.Point point) {
+      return point.isLevel()
+          && point.damping() == 0
+          && point.shape() > leastShape
+          && point.step().getLInfNorm() < SHORT_STEP * (1 + point.all().getLInfNorm());
+    }
+
+    private Reason reasonOfNoTop() {
+      return all().highest(start(1)).shape() > leastShape
+          ? Reason.NOT_FOUND
+          : Reason.NO_RISE_WITH_AGE;
+    }
+
+    private Ascent all() {
+      return new Ascent(likelihood, Restriction.none(likelihood.parameters()));
     }
 
     /** The best fit in which no covariate has an effect, or if it has no shape, one with one. */
@@ -128,38 +132,8 @@ final class RegressionSearch {
       return Restriction.keeping(likelihood.parameters(), IntStream.range(0, 2));
     }
 
-    private End end(RealVector start) {
-      Ascent ascent = new Ascent(likelihood, Restriction.none(likelihood.parameters()));
-      Ascent.Point here = ascent.at(start);
-      for (int step = 0; step < MOST_STEPS; step++) {
-        if (here.shape() < leastShape) {
-          return new Nowhere(Reason.NO_RISE_WITH_AGE);
-        }
-        boolean isShort = here.step().getLInfNorm() < SHORT_STEP * (1 + here.all().getLInfNorm());
-        if (here.isLevel() && isShort && here.damping() == 0) {
-          return new Top(here);
-        }
-        Optional<RealVector> direction = recession.verified(here.step());
-        if (direction.isPresent()) {
-          return new Beyond(here, direction.get());
-        }
-        Optional<Ascent.Point> higher = ascent.higher(here);
-        if (higher.isEmpty()) {
-          return new Nowhere(Reason.NOT_FOUND);
-        }
-        here = higher.get();
-      }
-      return new Nowhere(Reason.NOT_FOUND);
-    }
-
-    private RegressionOutcome beyond(Beyond beyond) {
-      RealVector direction = beyond.direction();
-      if (direction.getEntry(RegressionLikelihood.SHAPE) > NO_PART) {
-        return without(Reason.ALL_AT_ONE_AGE);
-      }
-      Ascent.Point far =
-          new Ascent(likelihood, Restriction.none(likelihood.parameters()))
-              .highest(beyond.point().free());
+    private RegressionOutcome separated(RealVector direction) {
+      Ascent.Point far = all().highest(start(1));
       Ascent nothing = new Ascent(likelihood, withoutCovariates());
       double value = nothing.highest(withoutCovariates().free(far.all())).value();
       List<Separation> separations = new ArrayList<>();
@@ -180,8 +154,7 @@ final class RegressionSearch {
           new RegressionProfile(
               likelihood,
               RegressionQuantity.hazardRatio(covariate).placing(likelihood, data.covariates()),
-              far.all(),
-              leastShape);
+              far.all());
       Side side =
           switch (towards) {
             case ZERO -> Side.ABOVE;

@@ -56,7 +56,9 @@ record Restriction(List<Integer> kept, RealMatrix columns, RealVector fixed) {
     return columns.preMultiply(ofAll);
   }
 
+  /** Symmetric to the last digit. */
   RealMatrix curvature(RealMatrix ofAll) {
-    return columns.transposeMultiply(ofAll.multiply(columns));
+    RealMatrix curvature = columns.transposeMultiply(ofAll.multiply(columns));
+    return curvature.add(curvature.transpose()).scalarMultiply(0.5);
   }
 }

@@ -24,18 +24,12 @@ public final class WeibullRegression {
   private final List<String> covariates;
   private final RegressionLikelihood likelihood;
   private final Ascent.Point top;
-  private final double leastShape;
   private final RealMatrix covariance;
 
-  WeibullRegression(
-      List<String> covariates,
-      RegressionLikelihood likelihood,
-      Ascent.Point top,
-      double leastShape) {
+  WeibullRegression(List<String> covariates, RegressionLikelihood likelihood, Ascent.Point top) {
     this.covariates = covariates;
     this.likelihood = likelihood;
     this.top = top;
-    this.leastShape = leastShape;
     this.covariance = NewtonSystem.of(top.slopes().curvature()).inverse();
   }
 
@@ -133,8 +127,7 @@ public final class WeibullRegression {
     double errors = confidence.normalQuantile();
     double height = top.value() - errors * errors / 2;
     double margin = errors * standardErrorOfLogarithm(quantity);
-    RegressionProfile profile =
-        new RegressionProfile(likelihood, placing(quantity), top.all(), leastShape);
+    RegressionProfile profile = new RegressionProfile(likelihood, placing(quantity), top.all());
     return limits(
         profile.fallen(Side.BELOW, height, margin), profile.fallen(Side.ABOVE, height, margin));
   }
