@@ -46,7 +46,7 @@ public sealed interface RegressionOutcome {
    *
    * @param limit the one-sided limit of the hazard ratio, approximate, by the signed root of the
    *     likelihood ratio: a lower one where the likelihood rises towards infinity, an upper one
-   *     towards 0; empty where there is none
+   *     towards 0; empty where there is none, and at a confidence of a half or less
    */
   record Separation(String covariate, Edge towards, Function<Confidence, OptionalDouble> limit) {}
 

@@ -164,9 +164,9 @@ final class RegressionSearch {
           covariate,
           towards,
           confidence -> {
-            double errors = confidence.oneSidedNormalQuantile();
+            double errors = Math.max(0, confidence.oneSidedNormalQuantile());
             double limit = Math.exp(profile.fallen(side, far.value() - errors * errors / 2, 1));
-            return limit > 0 && Double.isFinite(limit)
+            return errors > 0 && limit > 0 && Double.isFinite(limit)
                 ? OptionalDouble.of(limit)
                 : OptionalDouble.empty();
           });

@@ -132,6 +132,29 @@ class PowerLawTest {
         PowerLaw.fit(List.of(new EventHistory(1, 1000, List.of(500.0, 700.0)))));
   }
 
+  /**
+   * Given their number, events of a unit observed from later on are independent with the density
+   * beta t^(beta - 1) / (end^beta - start^beta), 1 / (t ln(end / start)) towards a shape of 0; the
+   * likelihood written out. Source: Crow 1974.
+   */
+  @Test
+  void aShapeTowardsZeroHasAnUpperLimit() {
+    double[] events = {1.1, 1.2, 1.3};
+    List<EventHistory> units = List.of(new EventHistory(1, 1000, List.of(1.1, 1.2, 1.3)));
+    double limit = PowerLaw.shapeAtMost(units, Confidence.of(0.95)).orElseThrow();
+    double fall = 0;
+    for (double event : events) {
+      fall -= Math.log(event * Math.log(1000));
+      fall -= Math.log(limit * Math.pow(event, limit - 1) / (Math.pow(1000, limit) - 1));
+    }
+    double root = 1.6448536269514722;
+    assertEquals(root * root / 2, fall, 1e-9);
+    assertTrue(limit < PowerLaw.shapeAtMost(units, Confidence.of(0.99)).orElseThrow());
+    assertTrue(
+        PowerLaw.shapeAtMost(List.of(new EventHistory(0, 9, List.of(4.0))), Confidence.of(0.95))
+            .isEmpty());
+  }
+
   /** Source: the definition of limits. */
   @ParameterizedTest
   @ValueSource(longs = {1, 2, 3, 4})
