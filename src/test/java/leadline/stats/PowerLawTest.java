@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -217,5 +218,22 @@ class PowerLawTest {
 
   private static PowerLaw.Fitted fitted(List<EventHistory> units) {
     return assertInstanceOf(PowerLaw.Fitted.class, PowerLaw.fit(units));
+  }
+
+  /** Source: units have no order, and time no unit. */
+  @ParameterizedTest
+  @ValueSource(longs = {1, 2, 3, 4})
+  void neitherOrderNorUnitMattersGivenCounts(long seed) {
+    Random random = new Random(seed);
+    List<EventHistory> units = RandomHistories.units(random, 5);
+    List<EventHistory> altered = new ArrayList<>();
+    units.forEach(unit -> altered.add(RandomHistories.scaled(unit, 1000)));
+    Collections.shuffle(altered, random);
+    PowerLawGivenCounts one = PowerLawGivenCounts.of(units, Truncation.TIME).orElseThrow();
+    PowerLawGivenCounts other = PowerLawGivenCounts.of(altered, Truncation.TIME).orElseThrow();
+    assertEquals(one.unbiasedShape().orElseThrow(), other.unbiasedShape().orElseThrow(), 1e-10);
+    assertEquals(one.cramerVonMises().orElseThrow(), other.cramerVonMises().orElseThrow(), 1e-10);
+    Collections.shuffle(altered, random);
+    assertEquals(fitted(units).shape(), ((PowerLaw.Fitted) PowerLaw.fit(altered)).shape(), 1e-10);
   }
 }
