@@ -27,10 +27,16 @@ record DataRow(DataHeader header, long line, List<String> fields) {
     return fields.get(header.columns().indexOf(column)).strip();
   }
 
+  /** Whether there is a finite number in a column that the file has. */
+  boolean isNumber(String column) {
+    String text = word(column);
+    return DECIMAL.matcher(text).matches() && Double.isFinite(Double.parseDouble(text));
+  }
+
   /** The finite number in a column that the file has. */
   double number(String column) {
     String text = word(column);
-    if (!DECIMAL.matcher(text).matches() || !Double.isFinite(Double.parseDouble(text))) {
+    if (!isNumber(column)) {
       throw impossible(column, text.isEmpty() ? "a number is missing" : "no number: " + text);
     }
     return Double.parseDouble(text);

@@ -35,7 +35,7 @@ final class NoMaximumResults {
     return results;
   }
 
-  /** Of one-sided limits. */
+  /** The usual level, and the one that the user chose. */
   static Set<Confidence> levels(Confidence chosen) {
     return new LinkedHashSet<>(List.of(ONE_SIDED, chosen));
   }

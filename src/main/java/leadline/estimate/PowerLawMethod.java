@@ -1,12 +1,11 @@
 package leadline.estimate;
 
-import java.math.BigDecimal;
 import java.util.List;
 import java.util.OptionalDouble;
-import java.util.TreeSet;
 import leadline.stats.Confidence;
 import leadline.stats.EventHistory;
 import leadline.stats.Limits;
+import leadline.stats.PoissonRate;
 import leadline.stats.PowerLaw;
 import leadline.stats.PowerLawGivenCounts;
 import leadline.stats.Truncation;
@@ -16,7 +15,6 @@ final class PowerLawMethod implements Method {
 
   private static final int DRAWS = 9999;
   private static final long START = 1;
-  private static final double USUAL_CONFIDENCE = 0.95;
 
   @Override
   public String word() {
@@ -41,7 +39,7 @@ final class PowerLawMethod implements Method {
             .number("crow.n", units.stream().mapToInt(unit -> unit.events().size()).sum());
     PowerLaw.Fit fit = PowerLaw.fit(units);
     if (fit instanceof PowerLaw.Unfit unfit) {
-      results.status("crow", status(unfit));
+      addLimits(results.status("crow", status(unfit)), units, settings);
     } else if (fit instanceof PowerLaw.Fitted fitted) {
       addFit(fitted, units, results);
     }
@@ -49,6 +47,21 @@ final class PowerLawMethod implements Method {
     PowerLawGivenCounts.of(units, truncation)
         .ifPresent(exact -> addExact(exact, units, settings, results));
     return results;
+  }
+
+  /** Of the events expected of all units in their time, whatever the shape; of the shape. */
+  private static void addLimits(
+      EstimateResults results, List<EventHistory> units, EstimateSettings settings) {
+    PoissonRate events =
+        new PoissonRate(units.stream().mapToInt(unit -> unit.events().size()).sum(), 1);
+    for (Confidence level : NoMaximumResults.levels(settings.confidence())) {
+      String end = NoMaximumResults.percent(level) + "_one_sided";
+      results
+          .number("crow.expected_events_lower" + end, events.lowerLimit(level))
+          .number("crow.expected_events_upper" + end, events.upperLimit(level));
+      PowerLaw.shapeAtMost(units, level)
+          .ifPresent(shape -> results.number("crow.beta_upper" + end, shape));
+    }
   }
 
   private static EstimateResults.Status status(PowerLaw.Unfit unfit) {
@@ -78,9 +91,9 @@ final class PowerLawMethod implements Method {
       List<EventHistory> units,
       EstimateSettings settings,
       EstimateResults results) {
-    for (double level : new TreeSet<>(List.of(USUAL_CONFIDENCE, settings.confidence().level()))) {
-      Limits limits = exact.shapeLimits(Confidence.of(level));
-      results.limits("crow.beta_chi2_" + percent(level), limits);
+    for (Confidence level : NoMaximumResults.levels(settings.confidence())) {
+      Limits limits = exact.shapeLimits(level);
+      results.limits("crow.beta_chi2_" + NoMaximumResults.percent(level), limits);
     }
     results
         .number("crow.beta_unbiased", exact.unbiasedShape())
@@ -92,10 +105,6 @@ final class PowerLawMethod implements Method {
       results.number(
           "crow.mtbf_at_T_unbiased_beta", exact.meanTimeOfUnbiasedShapeAt(end.getAsDouble()));
     }
-  }
-
-  private static String percent(double level) {
-    return BigDecimal.valueOf(level).movePointRight(2).stripTrailingZeros().toPlainString();
   }
 
   /** Where all units end at one age, which the others' figures at the end then mean. */

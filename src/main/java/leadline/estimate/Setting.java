@@ -25,7 +25,11 @@ public enum Setting {
   CONDITIONAL_ON(
       "conditional_on",
       "AGE",
-      "Survival given that this age was reached; from the start if absent.");
+      "Survival given that this age was reached; from the start if absent."),
+  COVARIATES(
+      "covariates",
+      "COLUMNS",
+      "What may bear on how soon lives end; group and all x_... if absent.");
 
   private final String word;
   private final String placeholder;

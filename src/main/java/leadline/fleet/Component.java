@@ -25,6 +25,11 @@ public record Component(
     parts = List.copyOf(parts);
   }
 
+  /** Half of the policy interval: by then hardly any is overhauled. */
+  public RunningHours halfInterval() {
+    return RunningHours.ofTenths(interval.tenths() / 2);
+  }
+
   public Optional<Part> part(String name) {
     return parts.stream().filter(part -> part.name().equals(name)).findFirst();
   }

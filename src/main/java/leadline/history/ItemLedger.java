@@ -165,7 +165,9 @@ final class ItemLedger {
 
     static Sighting begin(Component component, RunningHours now, Optional<RunningHours> age) {
       return new Sighting(
-          component.parts().stream().map(part -> PartLedger.firstSeen(part, now, age)).toList(),
+          component.parts().stream()
+              .map(part -> PartLedger.firstSeen(part, component.halfInterval(), now, age))
+              .toList(),
           now,
           age.map(now::minus));
     }

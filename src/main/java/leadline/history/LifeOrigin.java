@@ -8,5 +8,10 @@ public enum LifeOrigin implements Written {
   NEW,
   RENEWED,
   HOURS_SINCE_NEW,
+  /**
+   * Dated by its hours since new, of a part that may fail unseen, to well before it was first on
+   * record: earlier openings may have let only the sound go on, so that the life has no age.
+   */
+  BEFORE_RECORDS,
   UNKNOWN
 }

@@ -24,23 +24,36 @@ final class PartLedger {
       LifeOrigin origin, RunningHours entry, Observation observation, LifeEnd endedBy) {}
 
   private final Part part;
+  private final RunningHours oldestUnopened;
   private Stage stage = Stage.FIRST_LIFE;
   private LifeOrigin origin;
   private PartAge age;
   private RunningHours seenFrom;
   private Optional<RunningHours> verifiedAt = Optional.empty();
 
-  private PartLedger(Part part, LifeOrigin origin, PartAge age, RunningHours seenFrom) {
+  private PartLedger(
+      Part part,
+      RunningHours oldestUnopened,
+      LifeOrigin origin,
+      PartAge age,
+      RunningHours seenFrom) {
     this.part = part;
+    this.oldestUnopened = oldestUnopened;
     this.origin = origin;
     this.age = age;
     this.seenFrom = seenFrom;
   }
 
-  /** A part first seen now, of the age of its item if that is known since new. */
-  static PartLedger firstSeen(Part part, RunningHours now, Optional<RunningHours> age) {
+  /**
+   * A part first seen now, of the age of its item if that is known since new.
+   *
+   * @param oldestUnopened the age up to which it is unlikely to have been opened before
+   */
+  static PartLedger firstSeen(
+      Part part, RunningHours oldestUnopened, RunningHours now, Optional<RunningHours> age) {
     return new PartLedger(
         part,
+        oldestUnopened,
         age.isPresent() ? LifeOrigin.NEW : LifeOrigin.UNKNOWN,
         new PartAge(age.map(now::minus)),
         now);
@@ -55,11 +68,18 @@ final class PartLedger {
     return age;
   }
 
-  /** Takes the ship's word for the age of a part of unknown origin. */
+  /**
+   * Takes the ship's word for the age of a part of unknown origin. A part that may fail unseen and
+   * was of some age when first on record has survived openings that are not: counted from new, such
+   * lives would seem longer than they are.
+   */
   void dateFrom(RunningHours hoursSinceNew, RunningHours now) {
     if (!age.isKnown()) {
       age.learn(hoursSinceNew, now);
-      origin = LifeOrigin.HOURS_SINCE_NEW;
+      boolean mayHaveBeenOpened =
+          part.failureShows() == FailureShows.MAY_STAY_UNSEEN
+              && age.at(seenFrom).filter(atFirst -> atFirst.isAbove(oldestUnopened)).isPresent();
+      origin = mayHaveBeenOpened ? LifeOrigin.BEFORE_RECORDS : LifeOrigin.HOURS_SINCE_NEW;
     }
   }
 
@@ -102,7 +122,7 @@ final class PartLedger {
         switch (part.failureShows()) {
           case ALWAYS -> aged(now, Observation.WorkingAt::new);
           case MAY_STAY_UNSEEN ->
-              age.isKnown()
+              age.isKnown() && origin != LifeOrigin.BEFORE_RECORDS
                   ? new Observation.WorkingAt(ageLastVerified(verifiedAt))
                   : new Observation.NoAge();
         },
@@ -130,7 +150,10 @@ final class PartLedger {
   }
 
   private Observation aged(RunningHours now, Function<RunningHours, Observation> observation) {
-    return age.at(now).map(observation).orElseGet(Observation.NoAge::new);
+    return age.at(now)
+        .filter(known -> origin != LifeOrigin.BEFORE_RECORDS)
+        .map(observation)
+        .orElseGet(Observation.NoAge::new);
   }
 
   /** Zero where the part was not verified since new, or its age is not known. */

@@ -39,7 +39,7 @@ public sealed interface ObservedTime<C> {
   }
 
   /**
-   * The same duration, watched only from this time on.
+   * The same duration, watched only from this time on; from 0 on is from its start.
    *
    * @param entry in the caller's unit
    * @throws IllegalArgumentException if the entry is negative or not before {@link #time()}
@@ -53,6 +53,7 @@ public sealed interface ObservedTime<C> {
      */
     public Ended {
       requireTimes(entry, time);
+      entry = afterStart(entry);
     }
 
     @Override
@@ -68,12 +69,18 @@ public sealed interface ObservedTime<C> {
      */
     public Censored {
       requireTimes(entry, time);
+      entry = afterStart(entry);
     }
 
     @Override
     public ObservedTime<C> enteredAt(double entry) {
       return new Censored<>(OptionalDouble.of(entry), time);
     }
+  }
+
+  /** Entry at the start is no delay: such a duration is at risk at 0 like any other. */
+  private static OptionalDouble afterStart(OptionalDouble entry) {
+    return entry.orElse(0) > 0 ? entry : OptionalDouble.empty();
   }
 
   private static void requireTimes(OptionalDouble entry, double time) {

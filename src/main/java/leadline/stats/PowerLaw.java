@@ -1,6 +1,7 @@
 package leadline.stats;
 
 import java.util.List;
+import java.util.OptionalDouble;
 
 /**
  * The power-law process (Crow-AMSAA, Weibull process): events of a unit come independently with
@@ -84,5 +85,22 @@ public final class PowerLaw {
         sums.logLambda(shape),
         sums.logLikelihood(shape),
         Math.sqrt(1 / sums.information(shape)));
+  }
+
+  /**
+   * The one-sided upper limit of the shape where the likelihood is highest towards a shape of 0: by
+   * the signed root of the likelihood ratio, approximate. Empty elsewhere, and at a confidence of a
+   * half or less.
+   *
+   * @throws IllegalArgumentException if there is no unit
+   */
+  public static OptionalDouble shapeAtMost(List<EventHistory> units, Confidence confidence) {
+    double errors = confidence.oneSidedNormalQuantile();
+    if (fit(units) != Unfit.SHAPE_TOWARDS_ZERO || errors <= 0) {
+      return OptionalDouble.empty();
+    }
+    PowerLawSums sums = new PowerLawSums(units);
+    double height = sums.logLikelihoodTowardsZero() - errors * errors / 2;
+    return OptionalDouble.of(RisingRoot.of(shape -> height - sums.logLikelihood(shape), 1));
   }
 }

@@ -56,6 +56,15 @@ final class PowerLawSums {
     return sumOfLogs - events * squares / logs;
   }
 
+  /** The limit of the log-likelihood as the shape falls to 0, of units observed from later on. */
+  double logLikelihoodTowardsZero() {
+    double logs = 0;
+    for (EventHistory unit : units) {
+      logs += Math.log(unit.end()) - Math.log(unit.start());
+    }
+    return events * (Math.log(events / (logs * latestEnd)) - 1) - sumOfLogs;
+  }
+
   double logLambda(double shape) {
     return Math.log(events / moment(shape, 0)) - shape * Math.log(latestEnd);
   }

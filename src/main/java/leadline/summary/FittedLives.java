@@ -10,6 +10,7 @@ import leadline.stats.Confidence;
 import leadline.stats.FittedLife;
 import leadline.stats.KnownShapeFit;
 import leadline.stats.LifeData;
+import leadline.stats.LifeDistribution;
 import leadline.stats.Limits;
 import leadline.stats.OneSidedLimit;
 import leadline.summary.LifeModel.AssumedShape;
@@ -19,6 +20,9 @@ final class FittedLives {
 
   /** A lower limit alone is set with the chance that a two-sided one leaves below. */
   private static final Confidence ONE_SIDED = Confidence.of((1 + Evidence.CONFIDENCE.level()) / 2);
+
+  private static final LifeModel EXPONENTIAL = new LifeModel.Free(LifeDistribution.EXPONENTIAL);
+  static final LifeModel WEIBULL = new LifeModel.Free(LifeDistribution.WEIBULL);
 
   /**
    * A distribution with its figures.
@@ -34,6 +38,7 @@ final class FittedLives {
   private record Found(LifeModel model, FittedLife fit) {}
 
   private final LifeData data;
+  private final long lives;
   private final Optional<LifeBootstrap> vessels;
   private final List<LifeFigure> figures;
 
@@ -42,22 +47,28 @@ final class FittedLives {
    */
   FittedLives(RoutineLives lives, List<LifeFigure> figures) {
     this.data = lives.total().data();
+    this.lives = lives.total().count(SeenLife::tellsAnything);
     this.vessels = LifeBootstrap.ofVessels(lives);
     this.figures = figures;
   }
 
   /**
    * Those with a free shape that have a highest likelihood, the best by AIC first; none if only the
-   * exponential has.
+   * exponential has. Vessels are drawn for the best and the Weibull distribution.
    */
   List<Fit> free() {
-    List<Found> found = LifeModel.FREE.stream().flatMap(model -> found(model).stream()).toList();
+    List<Found> found =
+        LifeModel.FREE.stream()
+            .flatMap(model -> found(model).stream())
+            .sorted(Comparator.comparingDouble(fit -> fit.fit().aic()))
+            .toList();
     return found.stream().allMatch(fit -> fit.fit() instanceof KnownShapeFit)
         ? List.of()
-        : found.stream()
-            .sorted(Comparator.comparingDouble(fit -> fit.fit().aic()))
-            .map(this::fit)
-            .toList();
+        : found.stream().map(fit -> fit.equals(found.get(0)) ? drawn(fit) : free(fit)).toList();
+  }
+
+  private Fit free(Found found) {
+    return found.model().equals(WEIBULL) ? drawn(found) : fit(found, noneDrawn());
   }
 
   /** Weibull over assumed shapes. */
@@ -67,7 +78,7 @@ final class FittedLives {
 
   /** Empty where the likelihood has no highest point. */
   Optional<Fit> with(LifeModel model) {
-    return found(model).map(this::fit);
+    return found(model).map(this::drawn);
   }
 
   private Optional<Fit> assumed(AssumedShape model) {
@@ -78,22 +89,39 @@ final class FittedLives {
     return model.fit(data).map(fit -> new Found(model, fit));
   }
 
-  private Fit fit(Found found) {
-    List<Optional<Limits>> byVessels = limitsByVessels(found.model());
+  private Fit drawn(Found found) {
+    return fit(found, limitsByVessels(found.model()));
+  }
+
+  private Fit fit(Found found, List<Optional<Limits>> byVessels) {
+    Confidence confidence = confidence(found.model());
     return new Fit(
         found.model(),
         OptionalDouble.of(found.fit().aic()),
         IntStream.range(0, figures.size())
             .mapToObj(
-                index -> HeadlineFigure.of(figures.get(index), found.fit(), byVessels.get(index)))
+                index ->
+                    HeadlineFigure.of(
+                        figures.get(index), found.fit(), confidence, byVessels.get(index)))
             .toList());
+  }
+
+  /** Of profile-likelihood limits: higher where a shape too is fitted to few lives. */
+  Confidence confidence(LifeModel model) {
+    return model instanceof AssumedShape || model.equals(EXPONENTIAL)
+        ? Evidence.CONFIDENCE
+        : Evidence.CONFIDENCE.forSoFewLives((double) lives);
   }
 
   /** In the order of the figures, empty with too few vessels. */
   List<Optional<Limits>> limitsByVessels(LifeModel model) {
     return vessels
         .map(drawn -> drawn.limits(data -> values(model, data)))
-        .orElseGet(() -> Collections.nCopies(figures.size(), Optional.empty()));
+        .orElseGet(this::noneDrawn);
+  }
+
+  private List<Optional<Limits>> noneDrawn() {
+    return Collections.nCopies(figures.size(), Optional.empty());
   }
 
   private List<OptionalDouble> values(LifeModel model, LifeData data) {

@@ -3,6 +3,7 @@ package leadline.summary;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import leadline.quantity.RunningHours;
+import leadline.stats.Confidence;
 import leadline.stats.FittedLife;
 import leadline.stats.LifeFamily;
 import leadline.stats.Limits;
@@ -22,10 +23,12 @@ record HeadlineFigure(
     LimitsBy limitsBy) {
 
   /**
+   * @param confidence of the profile-likelihood limits
    * @param byVessels limits by bootstrap of vessels; empty where there are none
    */
-  static HeadlineFigure of(LifeFigure figure, FittedLife fit, Optional<Limits> byVessels) {
-    Limits likelihood = figure.profileLimits(fit, Evidence.CONFIDENCE);
+  static HeadlineFigure of(
+      LifeFigure figure, FittedLife fit, Confidence confidence, Optional<Limits> byVessels) {
+    Limits likelihood = figure.profileLimits(fit, confidence);
     OptionalDouble value = OptionalDouble.of(figure.value(fit));
     return byVessels
         .filter(limits -> figure.width(limits) > figure.width(likelihood))

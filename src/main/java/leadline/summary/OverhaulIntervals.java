@@ -50,7 +50,8 @@ public final class OverhaulIntervals implements Serializable {
           "restricted_mean_h",
           "h",
           "Kaplan-Meier mean of intervals cut off at restricted_to_h; empty where not known so far",
-          "approximate (normal, Greenwood's variance; empty where nothing varies)");
+          "approximate (normal on the logit of its share of restricted_to_h, Greenwood's variance;"
+              + " too narrow with fewer than 10 completed; empty where nothing varies)");
   public static final TableColumn<Double> RESTRICTED_TO =
       TableColumn.given(
           "restricted_to_h",
@@ -159,13 +160,9 @@ public final class OverhaulIntervals implements Serializable {
                     .with(BEYOND_INTERVAL_SHARE, shares.surviving()));
   }
 
-  /** Without variation the normal limits would close on the mean, as if it were certain. */
   private static void addMean(TableRow.Builder row, RestrictedMean mean) {
-    if (mean.standardError() > 0) {
-      row.with(RESTRICTED_MEAN, mean.mean(), mean.limits(Evidence.CONFIDENCE));
-    } else {
-      row.with(RESTRICTED_MEAN.estimate(), mean.mean());
-    }
+    row.with(RESTRICTED_MEAN.estimate(), mean.mean());
+    mean.logitLimits(Evidence.CONFIDENCE).ifPresent(limits -> row.with(RESTRICTED_MEAN, limits));
   }
 
   private static OptionalDouble meanOf(LengthCounts lengths) {

@@ -7,7 +7,6 @@ import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import leadline.fleet.Written;
 import leadline.quantity.RunningHours;
-import leadline.stats.LifeDistribution;
 
 /** How many springs are broken by an age, by the openings alone and by a Weibull distribution. */
 public final class SpringSurvival {
@@ -110,7 +109,7 @@ public final class SpringSurvival {
     List<LifeFigure> figures = new ArrayList<>(LifeFigure.PARAMETERS);
     ages.forEach(age -> figures.add(LifeFigure.failedBy(BROKEN_BY, age)));
     return new FittedLives(lives, figures)
-        .with(new LifeModel.Free(LifeDistribution.WEIBULL)).stream()
+        .with(FittedLives.WEIBULL).stream()
             .flatMap(
                 fit ->
                     IntStream.range(0, ages.size())

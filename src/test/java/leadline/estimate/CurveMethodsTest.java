@@ -63,7 +63,10 @@ class CurveMethodsTest {
     assertFalse(results.has("mcf.se_nelson_variant"));
   }
 
-  /** Source: Crow 1974: with all events at the end the likelihood rises with the shape for ever. */
+  /**
+   * Source: Crow 1974: with all events at the end the likelihood rises with the shape for ever; of
+   * the limits, Garwood 1936, no event and one worked by hand.
+   */
   @Test
   void aPowerLawWithoutMaximumSaysWhy() throws IOException {
     JsonNode end = run("power-law", RECURRENT + ";a,9,1;a,9,0");
@@ -72,8 +75,14 @@ class CurveMethodsTest {
     assertFalse(end.has("crow.beta_mle"));
     JsonNode none = run("power-law", RECURRENT + ";a,9,0");
     assertEquals("insufficient", none.get("crow.status").textValue());
+    assertEquals(
+        -Math.log(0.05), none.get("crow.expected_events_upper95_one_sided").doubleValue(), 1e-12);
+    assertEquals(0, none.get("crow.expected_events_lower95_one_sided").doubleValue());
+    assertEquals(
+        -Math.log(0.95), end.get("crow.expected_events_lower95_one_sided").doubleValue(), 1e-12);
     JsonNode early = run("power-law", "unit,time,event,start;a,1.1,1,1;a,1.2,1,1;a,999,0,1");
     assertEquals("boundary", early.get("crow.status").textValue());
+    assertTrue(early.get("crow.beta_upper95_one_sided").doubleValue() > 0);
   }
 
   /** Source: limits at 95 % whatever was chosen, and at the chosen level. */

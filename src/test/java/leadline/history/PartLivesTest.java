@@ -345,6 +345,22 @@ class PartLivesTest {
     assertEquals(hours(11_000), ship.rebuilt().state("O1", SPRING).age().orElseThrow());
   }
 
+  /** Of parts 4,100 h old when records begin, those that an opening found broken are gone. */
+  @Test
+  void aHiddenPartThatMayHaveBeenOpenedBeforeTheRecordsHasAnAgeButNoLifeOnTheCurve() {
+    Ship ship =
+        tenHoursADay()
+            .overhaul("O1", 800)
+            .finding("O1", GUIDE, opened(FoundWord.SCORED, Action.RENEWED), hoursSinceNew(12_100))
+            .finding("O1", SPRING, opened(FoundWord.BROKEN, Action.RENEWED), hoursSinceNew(12_100));
+    assertEquals(
+        "1 before-records from 0: no age, failed", ship.rebuilt().lives("@1/1", SPRING).get(0));
+    assertEquals(hours(12_100), ship.rebuilt().state("O1", SPRING).age().orElseThrow());
+    assertEquals(
+        "1 hours-since-new from 4100: rejected at 12100, rejected",
+        ship.rebuilt().lives("@1/1", GUIDE).get(0));
+  }
+
   @Test
   void hoursSinceNewDatesAnEarlierVerificationToo() {
     // Sound on day 300; 9,000 h old on day 800, so 4,000 h old then.

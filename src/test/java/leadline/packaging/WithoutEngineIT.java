@@ -94,6 +94,22 @@ class WithoutEngineIT {
                 check::toString));
   }
 
+  @Test
+  void estimateOfLives() throws IOException {
+    Path lives =
+        Files.writeString(
+            folder.resolve("lives.csv"), "lower,upper,entry,weight\n4000,4000,,1\n9000,,,3\n");
+    Finished estimate = leadline("estimate", "fit", lives.toString(), "--fixed-shapes", "2");
+
+    assertAll(
+        () -> assertEquals(0, estimate.exit(), estimate::toString),
+        () -> assertEquals(List.of(), estimate.err()),
+        () ->
+            assertTrue(
+                estimate.out().stream().anyMatch(line -> line.contains("weibull.b10_lr")),
+                estimate::toString));
+  }
+
   /** The reverse: a command that needs the engine cannot run, so it is truly missing above. */
   @Test
   void ingestCannotRun() {

@@ -5,8 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class CurrentStatusTest {
 
@@ -52,5 +56,28 @@ class CurrentStatusTest {
         IllegalArgumentException.class,
         () -> CurrentStatus.points(List.of(ObservedInterval.at(4))));
     assertEquals(List.of(), CurrentStatus.points(List.of()));
+  }
+
+  /** Source: ages have no unit, rows no order, and a weight counts rows alike. */
+  @ParameterizedTest
+  @ValueSource(longs = {1, 2, 3, 4, 5, 6})
+  void neitherUnitNorOrderNorSplitWeightsMatter(long seed) {
+    Random random = new Random(seed);
+    List<ObservedInterval> lives = RandomIntervals.currentStatus(random);
+    List<ObservedInterval> altered = new ArrayList<>();
+    for (ObservedInterval life : lives) {
+      altered.add(new ObservedInterval(8 * life.lower(), 8 * life.upper(), 1));
+      altered.add(new ObservedInterval(8 * life.lower(), 8 * life.upper(), 2));
+    }
+    Collections.shuffle(altered, random);
+    List<CurrentStatus.Point> one =
+        CurrentStatus.points(lives.stream().map(life -> life.times(3)).toList());
+    List<CurrentStatus.Point> other = CurrentStatus.points(altered);
+    assertEquals(one.size(), other.size());
+    for (int index = 0; index < one.size(); index++) {
+      assertEquals(8 * one.get(index).age(), other.get(index).age());
+      assertEquals(one.get(index).inspected(), other.get(index).inspected());
+      assertEquals(one.get(index).failedBy(), other.get(index).failedBy(), 1e-12);
+    }
   }
 }

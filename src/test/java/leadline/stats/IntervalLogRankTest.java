@@ -87,4 +87,34 @@ class IntervalLogRankTest {
     assertThrows(IllegalArgumentException.class, () -> halves.pByDealing(10, 1));
     assertThrows(IllegalArgumentException.class, () -> halves.pByDealing(0, 1));
   }
+
+  /** Source: time has no unit, and a seen end is an interval of no width. */
+  @ParameterizedTest
+  @ValueSource(longs = {1, 2, 3, 4})
+  void neitherTheUnitNorANarrowIntervalMatters(long seed) {
+    Random random = new Random(seed);
+    List<ObservedInterval> a = RandomIntervals.mixed(random);
+    List<ObservedInterval> b = RandomIntervals.mixed(random);
+    double statistic = statistic(a, b);
+    assertEquals(
+        statistic, statistic(altered(a, 16, 0), altered(b, 16, 0)), 1e-9 * (1 + statistic));
+    assertEquals(
+        statistic, statistic(altered(a, 1, 1e-9), altered(b, 1, 1e-9)), 1e-6 * (1 + statistic));
+  }
+
+  private static List<ObservedInterval> altered(
+      List<ObservedInterval> all, double factor, double width) {
+    return all.stream()
+        .map(
+            one ->
+                new ObservedInterval(
+                    factor * one.lower() - (one.isExact() ? width : 0),
+                    factor * one.upper(),
+                    one.weight()))
+        .toList();
+  }
+
+  private static double statistic(List<ObservedInterval> a, List<ObservedInterval> b) {
+    return IntervalLogRank.of(Map.of("a", a, "b", b)).test().orElseThrow().statistic();
+  }
 }

@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Random;
-import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -42,7 +41,7 @@ class LifeFitLawsTest {
     List<Life> lives = RandomLives.someWithDelayedEntry(new Random(seed));
     LifeFit fit = fit(family, lives);
     LifeFit multiplied =
-        fit(family, lives.stream().map(life -> withAges(life, age -> factor * age)).toList());
+        fit(family, lives.stream().map(life -> RandomLives.scaled(life, factor)).toList());
     AGES.forEach(age -> assertAlike(fit, multiplied, age, factor));
     RATIOS.forEach(ratio -> assertAlike(fit, multiplied, ratio, 1));
     double exact = lives.stream().filter(life -> life instanceof Life.FailedAt).count();
@@ -92,7 +91,8 @@ class LifeFitLawsTest {
             .toList();
     LifeFit exact = fit(family, lives);
     for (double width : new double[] {1e-2, 1e-4, 1e-6, 1e-8}) {
-      LifeFit narrow = fit(family, lives.stream().map(life -> widened(life, width)).toList());
+      LifeFit narrow =
+          fit(family, lives.stream().map(life -> RandomLives.widened(life, width)).toList());
       double tolerance = Math.max(1e-9, width);
       assertEquals(1, narrow.sigma() / exact.sigma(), tolerance);
       assertEquals(exact.mu(), narrow.mu(), tolerance);
@@ -158,24 +158,6 @@ class LifeFitLawsTest {
     assertEquals(one.sigma(), other.sigma());
     assertEquals(one.logLikelihood(), other.logLikelihood());
     assertEquals(one.covarianceOfMuAndLogSigma(), other.covarianceOfMuAndLogSigma());
-  }
-
-  private static Life withAges(Life life, UnaryOperator<Double> change) {
-    double lower = change.apply(life.lower());
-    Life changed =
-        life instanceof Life.Outlived
-            ? Life.outlived(lower)
-            : life instanceof Life.FailedAt
-                ? Life.failedAt(lower)
-                : Life.failedBetween(lower, change.apply(life.upper()));
-    return changed.enteredAt(change.apply(life.entry()));
-  }
-
-  private static Life widened(Life life, double width) {
-    return life instanceof Life.FailedAt
-        ? Life.failedBetween(life.lower() * (1 - width / 2), life.upper() * (1 + width / 2))
-            .enteredAt(life.entry())
-        : life;
   }
 
   private static LifeFit fit(LifeFamily family, List<Life> lives) {

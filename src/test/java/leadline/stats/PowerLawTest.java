@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -132,6 +133,29 @@ class PowerLawTest {
         PowerLaw.fit(List.of(new EventHistory(1, 1000, List.of(500.0, 700.0)))));
   }
 
+  /**
+   * Given their number, events of a unit observed from later on are independent with the density
+   * beta t^(beta - 1) / (end^beta - start^beta), 1 / (t ln(end / start)) towards a shape of 0; the
+   * likelihood written out. Source: Crow 1974.
+   */
+  @Test
+  void aShapeTowardsZeroHasAnUpperLimit() {
+    double[] events = {1.1, 1.2, 1.3};
+    List<EventHistory> units = List.of(new EventHistory(1, 1000, List.of(1.1, 1.2, 1.3)));
+    double limit = PowerLaw.shapeAtMost(units, Confidence.of(0.95)).orElseThrow();
+    double fall = 0;
+    for (double event : events) {
+      fall -= Math.log(event * Math.log(1000));
+      fall -= Math.log(limit * Math.pow(event, limit - 1) / (Math.pow(1000, limit) - 1));
+    }
+    double root = 1.6448536269514722;
+    assertEquals(root * root / 2, fall, 1e-9);
+    assertTrue(limit < PowerLaw.shapeAtMost(units, Confidence.of(0.99)).orElseThrow());
+    assertTrue(
+        PowerLaw.shapeAtMost(List.of(new EventHistory(0, 9, List.of(4.0))), Confidence.of(0.95))
+            .isEmpty());
+  }
+
   /** Source: the definition of limits. */
   @ParameterizedTest
   @ValueSource(longs = {1, 2, 3, 4})
@@ -194,5 +218,22 @@ class PowerLawTest {
 
   private static PowerLaw.Fitted fitted(List<EventHistory> units) {
     return assertInstanceOf(PowerLaw.Fitted.class, PowerLaw.fit(units));
+  }
+
+  /** Source: units have no order, and time no unit. */
+  @ParameterizedTest
+  @ValueSource(longs = {1, 2, 3, 4})
+  void neitherOrderNorUnitMattersGivenCounts(long seed) {
+    Random random = new Random(seed);
+    List<EventHistory> units = RandomHistories.units(random, 5);
+    List<EventHistory> altered = new ArrayList<>();
+    units.forEach(unit -> altered.add(RandomHistories.scaled(unit, 1000)));
+    Collections.shuffle(altered, random);
+    PowerLawGivenCounts one = PowerLawGivenCounts.of(units, Truncation.TIME).orElseThrow();
+    PowerLawGivenCounts other = PowerLawGivenCounts.of(altered, Truncation.TIME).orElseThrow();
+    assertEquals(one.unbiasedShape().orElseThrow(), other.unbiasedShape().orElseThrow(), 1e-10);
+    assertEquals(one.cramerVonMises().orElseThrow(), other.cramerVonMises().orElseThrow(), 1e-10);
+    Collections.shuffle(altered, random);
+    assertEquals(fitted(units).shape(), ((PowerLaw.Fitted) PowerLaw.fit(altered)).shape(), 1e-10);
   }
 }

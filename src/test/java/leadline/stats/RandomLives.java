@@ -38,4 +38,24 @@ final class RandomLives {
                     : life)
         .toList();
   }
+
+  /** The same with ages in another unit. */
+  static Life scaled(Life life, double factor) {
+    double lower = factor * life.lower();
+    Life changed =
+        life instanceof Life.Outlived
+            ? Life.outlived(lower)
+            : life instanceof Life.FailedAt
+                ? Life.failedAt(lower)
+                : Life.failedBetween(lower, factor * life.upper());
+    return changed.enteredAt(factor * life.entry());
+  }
+
+  /** An exact age made an interval around it, of this share of it. */
+  static Life widened(Life life, double width) {
+    return life instanceof Life.FailedAt
+        ? Life.failedBetween(life.lower() * (1 - width / 2), life.upper() * (1 + width / 2))
+            .enteredAt(life.entry())
+        : life;
+  }
 }

@@ -2,6 +2,7 @@ package leadline.stats;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.OptionalDouble;
 import java.util.Random;
@@ -71,6 +72,30 @@ class RateRatioTest {
       RateRatio swapped = new RateRatio(/* first= */ ratio.second(), /* second= */ ratio.first());
       assertEquals(ratio.pLess(), swapped.pGreater());
       assertEquals(1 / limits.upper(), swapped.limits(NINETY_FIVE).lower(), 1e-9);
+    }
+  }
+
+  /** Source: exposure has no unit, and which of two is the first is a matter of naming. */
+  @ParameterizedTest
+  @ValueSource(longs = {1, 2, 3, 4})
+  void limitsContainTheRatioWidenWithConfidenceAndKnowNoUnit(long seed) {
+    Random random = new Random(seed);
+    PoissonRate first = new PoissonRate(1 + random.nextInt(30), 1 + 100 * random.nextDouble());
+    PoissonRate second = new PoissonRate(1 + random.nextInt(30), 1 + 100 * random.nextDouble());
+    RateRatio ratio = new RateRatio(first, second);
+    RateRatio scaled =
+        new RateRatio(
+            new PoissonRate(first.events(), 64 * first.exposure()),
+            new PoissonRate(second.events(), 64 * second.exposure()));
+    RateRatio swapped = new RateRatio(second, first);
+    double estimate = ratio.ratio().orElseThrow();
+    Limits last = new Limits(estimate, estimate);
+    for (double level : new double[] {0.5, 0.8, 0.9, 0.95, 0.99}) {
+      Limits limits = ratio.limits(Confidence.of(level));
+      assertTrue(limits.lower() < last.lower() && limits.upper() > last.upper());
+      assertEquals(1, scaled.limits(Confidence.of(level)).upper() / limits.upper(), 1e-12);
+      assertEquals(1, swapped.limits(Confidence.of(level)).upper() * limits.lower(), 1e-9);
+      last = limits;
     }
   }
 }

@@ -127,4 +127,41 @@ class RateSampleTest {
     }
     return new RateSample(rates);
   }
+
+  /** Source: units have no order, exposure no unit. */
+  @ParameterizedTest
+  @ValueSource(longs = {1, 2, 3, 4})
+  void neitherOrderNorUnitMatters(long seed) {
+    RateSample sample = sample(new Random(seed));
+    List<PoissonRate> altered = new ArrayList<>();
+    sample
+        .rates()
+        .forEach(unit -> altered.add(new PoissonRate(unit.events(), 1000 * unit.exposure())));
+    Collections.shuffle(altered, new Random(seed));
+    RateSample other = new RateSample(altered);
+    assertEquals(sample.chiSquared().orElseThrow(), other.chiSquared().orElseThrow(), 1e-9);
+    assertEquals(sample.overdispersionScore(), other.overdispersionScore(), 1e-9);
+    MultiSampleRate one = MultiSampleRate.of(sample).orElseThrow();
+    MultiSampleRate scaled = MultiSampleRate.of(other).orElseThrow();
+    assertEquals(
+        1, one.ninetyPercentRange().upper() / scaled.ninetyPercentRange().upper() / 1000, 1e-9);
+    assertEquals(one.fallback(), scaled.fallback());
+  }
+
+  /** Source: the definition of limits. */
+  @ParameterizedTest
+  @ValueSource(longs = {1, 2, 3, 4})
+  void plugInLimitsContainTheMedianAndWidenWithConfidence(long seed) {
+    GammaPoisson fit = GammaPoisson.fit(sample(new Random(seed))).orElseThrow();
+    GammaPoisson after = fit.after(new PoissonRate(3, 20));
+    double last = 0;
+    Limits inner = after.limits(Confidence.of(1e-6));
+    for (double level : new double[] {0.5, 0.8, 0.9, 0.95, 0.99}) {
+      Limits limits = after.limits(Confidence.of(level));
+      assertTrue(limits.lower() < inner.lower() && limits.upper() > inner.upper());
+      assertTrue(limits.upper() - limits.lower() > last);
+      last = limits.upper() - limits.lower();
+      inner = limits;
+    }
+  }
 }

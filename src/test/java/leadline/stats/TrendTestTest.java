@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
@@ -144,5 +145,24 @@ class TrendTestTest {
       more.add(next);
       permute(more, left.stream().filter(other -> !other.equals(next)).toList(), orders);
     }
+  }
+
+  /** Source: units have no order. */
+  @ParameterizedTest
+  @ValueSource(longs = {1, 2, 3, 4})
+  void orderOfUnitsDoesNotMatter(long seed) {
+    Random random = new Random(seed);
+    List<EventHistory> units = RandomHistories.units(random, 5);
+    List<EventHistory> shuffled = new ArrayList<>(units);
+    Collections.shuffle(shuffled, random);
+    TrendTest one = new TrendTest(units, Truncation.TIME);
+    TrendTest other = new TrendTest(shuffled, Truncation.TIME);
+    assertEquals(
+        one.laplace().orElseThrow().statistic(), other.laplace().orElseThrow().statistic(), 1e-12);
+    assertEquals(
+        one.militaryHandbook().orElseThrow().statistic(),
+        other.militaryHandbook().orElseThrow().statistic(),
+        1e-9);
+    assertEquals(one.reverseArrangements().count(), other.reverseArrangements().count());
   }
 }

@@ -93,9 +93,14 @@ class OverhaulIntervalsTest {
     // 7,600 + 600 x 5/6 + 900 x 4/6 + 1,300 x 3/6 + 1,900 x 1/4
     assertEquals(9_825.0, row.need(RESTRICTED_MEAN.estimate()), 1e-9);
     // Greenwood: 2,225^2/30 + 1,725^2/20 + 1,125^2/12 + 475^2/2 = 532,083.3; 1.959964 x its root.
-    double margin = 1.959964 * Math.sqrt(532_083 + 1 / 3.0);
-    assertEquals(9_825 - margin, row.need(RESTRICTED_MEAN.lower()), 0.01);
-    assertEquals(9_825 + margin, row.need(RESTRICTED_MEAN.upper()), 0.01);
+    // On the scale of log(9,825 / 2,475) its standard error is 12,300 / (9,825 x 2,475) of that.
+    double margin = 1.959964 * Math.sqrt(532_083 + 1 / 3.0) * 12_300 / (9_825.0 * 2_475);
+    assertEquals(
+        12_300 / (1 + 2_475 / 9_825.0 * Math.exp(margin)), row.need(RESTRICTED_MEAN.lower()), 0.01);
+    assertEquals(
+        12_300 / (1 + 2_475 / 9_825.0 * Math.exp(-margin)),
+        row.need(RESTRICTED_MEAN.upper()),
+        0.01);
     assertEquals(4L, row.need(EVENTS));
     assertEquals("too-few", row.need(VERDICT));
   }

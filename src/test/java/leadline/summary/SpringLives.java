@@ -13,6 +13,7 @@ import leadline.history.PartLife;
 import leadline.history.VesselHistory;
 import leadline.quantity.ReportMonth;
 import leadline.quantity.RunningHours;
+import leadline.stats.Confidence;
 import leadline.stats.FittedLife;
 import leadline.stats.LifeDistribution;
 import leadline.stats.Limits;
@@ -112,25 +113,26 @@ public final class SpringLives {
   public List<Figure> figures() {
     List<LifeFigure> figures = LifeFigure.all(interval);
     Optional<? extends FittedLife> fit = LifeDistribution.WEIBULL.fit(lives.total().data()).fit();
-    List<Optional<Limits>> vessels =
-        new FittedLives(lives, figures)
-            .limitsByVessels(new LifeModel.Free(LifeDistribution.WEIBULL));
+    FittedLives fits = new FittedLives(lives, figures);
+    List<Optional<Limits>> vessels = fits.limitsByVessels(FittedLives.WEIBULL);
+    Confidence confidence = fits.confidence(FittedLives.WEIBULL);
     List<Figure> all = new ArrayList<>();
     fit.ifPresent(
         found -> {
           for (int index = 0; index < figures.size(); index++) {
-            all.add(figure(figures.get(index), found, vessels.get(index)));
+            all.add(figure(figures.get(index), found, confidence, vessels.get(index)));
           }
         });
     return all;
   }
 
-  private static Figure figure(LifeFigure figure, FittedLife fit, Optional<Limits> vessels) {
-    HeadlineFigure headline = HeadlineFigure.of(figure, fit, vessels);
+  private static Figure figure(
+      LifeFigure figure, FittedLife fit, Confidence confidence, Optional<Limits> vessels) {
+    HeadlineFigure headline = HeadlineFigure.of(figure, fit, confidence, vessels);
     return new Figure(
         figure.columns().estimate().name(),
         figure.value(fit),
-        figure.profileLimits(fit, Evidence.CONFIDENCE),
+        figure.profileLimits(fit, confidence),
         vessels,
         new Limits(headline.lower().orElse(0), headline.upper().orElse(Double.POSITIVE_INFINITY)));
   }
