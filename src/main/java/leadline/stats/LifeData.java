@@ -78,6 +78,26 @@ public final class LifeData {
     return logAges;
   }
 
+  /** Each kind of life once, in the order of weights for {@link #reweighted}. */
+  public List<Life> distinct() {
+    return lives.stream().map(Alike::life).toList();
+  }
+
+  /**
+   * The same lives, each counted as often as its weight says.
+   *
+   * @param weights in the order of {@link #distinct}, finite, 0 or more; at 0 it is left out
+   */
+  public LifeData reweighted(double[] weights) {
+    List<Alike> weighted = new ArrayList<>(lives.size());
+    for (int index = 0; index < weights.length; index++) {
+      if (weights[index] > 0) {
+        weighted.add(new Alike(lives.get(index).life(), weights[index]));
+      }
+    }
+    return new LifeData(weighted);
+  }
+
   /** Those known from new, without those known only because they lived beyond an age. */
   public LifeData knownFromNew() {
     return new LifeData(lives.stream().filter(alike -> alike.life().entry() == 0).toList());

@@ -1,8 +1,8 @@
 package leadline.summary;
 
-import java.util.ArrayList;
-import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.SortedMap;
@@ -18,42 +18,17 @@ final class LifeBootstrap {
 
   private static final int FEWEST_VESSELS = 10;
 
-  /** Of which the fifth from either end are the 95 % limits. */
   private static final ClusterBootstrap DRAWS = new ClusterBootstrap(199, 1);
 
-  /** Lives that are drawn together, each with how many tell the same. */
-  private record Together(List<Life> lives, List<Long> times) {
+  /** How often each of all the lives is among those drawn together, by its place. */
+  private final SortedMap<Integer, Map<Integer, Long>> clusters = new TreeMap<>();
 
-    static Together of(LifeCounts counts) {
-      List<Life> lives = new ArrayList<>();
-      List<Long> times = new ArrayList<>();
-      counts
-          .seen()
-          .forEach(
-              (life, count) -> {
-                if (life.tellsAnything()) {
-                  lives.add(life.life());
-                  times.add(count);
-                }
-              });
-      return new Together(lives, times);
-    }
+  private final LifeData all;
+  private final Map<Life, Integer> places = new HashMap<>();
 
-    static LifeData data(Collection<Together> drawn) {
-      LifeData.Builder data = new LifeData.Builder();
-      for (Together group : drawn) {
-        for (int index = 0; index < group.lives.size(); index++) {
-          data.add(group.lives.get(index), group.times.get(index));
-        }
-      }
-      return data.build();
-    }
-  }
-
-  private final SortedMap<Integer, Together> clusters;
-
-  private LifeBootstrap(SortedMap<Integer, Together> clusters) {
-    this.clusters = clusters;
+  private LifeBootstrap(RoutineLives lives) {
+    this.all = lives.total().data();
+    all.distinct().forEach(life -> places.put(life, places.size()));
   }
 
   /**
@@ -61,32 +36,53 @@ final class LifeBootstrap {
    * anew would tell too little.
    */
   static Optional<LifeBootstrap> ofVessels(RoutineLives lives) {
-    SortedMap<Integer, Together> vessels = new TreeMap<>();
-    lives.byVessel().values().stream()
-        .map(Together::of)
-        .filter(vessel -> !vessel.lives().isEmpty())
-        .forEach(vessel -> vessels.put(vessels.size(), vessel));
-    return vessels.size() < FEWEST_VESSELS
-        ? Optional.empty()
-        : Optional.of(new LifeBootstrap(vessels));
+    LifeBootstrap vessels = new LifeBootstrap(lives);
+    lives.byVessel().values().forEach(vessel -> vessels.add(vessels.placed(vessel)));
+    return vessels.clusters.size() < FEWEST_VESSELS ? Optional.empty() : Optional.of(vessels);
   }
 
   /** Takes lives as independent, on one vessel too. */
   static LifeBootstrap ofLives(RoutineLives lives) {
-    Together all = Together.of(lives.total());
-    SortedMap<Integer, Together> single = new TreeMap<>();
-    for (int index = 0; index < all.lives().size(); index++) {
-      Together one = new Together(List.of(all.lives().get(index)), List.of(1L));
-      for (long time = 0; time < all.times().get(index); time++) {
-        single.put(single.size(), one);
-      }
+    LifeBootstrap single = new LifeBootstrap(lives);
+    single
+        .placed(lives.total())
+        .forEach(
+            (place, times) -> {
+              for (long time = 0; time < times; time++) {
+                single.add(Map.of(place, 1L));
+              }
+            });
+    return single;
+  }
+
+  private void add(Map<Integer, Long> together) {
+    if (!together.isEmpty()) {
+      clusters.put(clusters.size(), together);
     }
-    return new LifeBootstrap(single);
+  }
+
+  private SortedMap<Integer, Long> placed(LifeCounts counts) {
+    SortedMap<Integer, Long> placed = new TreeMap<>();
+    counts
+        .seen()
+        .forEach(
+            (life, times) -> {
+              if (life.tellsAnything()) {
+                placed.merge(places.getOrDefault(life.life(), 0), times, Long::sum);
+              }
+            });
+    return placed;
   }
 
   /** Limits of each statistic, in their order; empty where too many draws leave it undefined. */
   List<Optional<Limits>> limits(Function<LifeData, List<OptionalDouble>> statistics) {
     return DRAWS.limitsOfEach(
-        clusters, drawn -> statistics.apply(Together.data(drawn)), Evidence.CONFIDENCE);
+        clusters, drawn -> statistics.apply(together(drawn)), Evidence.CONFIDENCE);
+  }
+
+  private LifeData together(List<Map<Integer, Long>> drawn) {
+    double[] weights = new double[places.size()];
+    drawn.forEach(cluster -> cluster.forEach((place, times) -> weights[place] += times));
+    return all.reweighted(weights);
   }
 }
