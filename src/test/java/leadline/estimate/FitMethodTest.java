@@ -3,6 +3,7 @@ package leadline.estimate;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -67,6 +68,28 @@ class FitMethodTest {
         1e-9);
     assertEquals(2, results.required("log_logistic.survival_lr_lo").size());
     assertFalse(results.has("weibull.shape"));
+  }
+
+  /** By hand, as above; the names are those of the other families. */
+  @Test
+  void theGammaWhenAskedFor() throws IOException {
+    EstimateSettings settings =
+        EstimateSettings.none()
+            .with(Setting.FAMILIES, List.of("gamma"))
+            .with(Setting.SURVIVAL_AT, List.of("8000"));
+    JsonNode results = fit(OPENED_TWICE, settings);
+    assertEquals(34 / 40.0, results.required("gamma.survival").get(0).doubleValue(), 1e-9);
+    double mean = results.required("gamma.mean").doubleValue();
+    assertEquals(
+        mean,
+        results.required("gamma.shape").doubleValue()
+            * results.required("gamma.scale").doubleValue(),
+        1e-6);
+    JsonNode limits = results.required("gamma.b10_lr");
+    double b10 = results.required("gamma.b10").doubleValue();
+    assertTrue(limits.get(0).doubleValue() < b10 && b10 < limits.get(1).doubleValue());
+    assertEquals(
+        "insufficient", fit(HEADER + "8000,,,10\n", settings).required("gamma.status").textValue());
   }
 
   @Test
