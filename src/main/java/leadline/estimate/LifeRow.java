@@ -58,7 +58,8 @@ record LifeRow(DataRow row, double lower, double upper, OptionalDouble entry, do
     return life;
   }
 
-  private Life life() {
+  /** For a life distribution, in which nothing ends at age 0. */
+  Life life() {
     if (upper == 0) {
       throw row.impossible("upper", "no life distribution has an end at age 0");
     }

@@ -13,6 +13,7 @@ import java.util.Optional;
  * | `kaplan-meier` | `km.*`, `na.*` (Nelson-Aalen); given an age reached, with the setting `conditional_on` | life, exact or right-censored |
  * | `turnbull` | `npmle.*`; no other masses have a log-likelihood higher by more than `npmle.loglik_shortfall_at_most`; `npmle.F_actuarial` where all were inspected at common ages | life, any censoring, known from their start |
  * | `fit` | `exponential.*`, `weibull.*`, `lognormal.*`, `gamma.*`, `log_logistic.*`, `weibull_fixed_shape_B.*` for each B of the setting `fixed_shapes` | life, any censoring, delayed entry |
+ * | `fit-check` | `fit_check.FAMILY.statistic`, `.p`, `.p_se`: may the lives come from the distribution (parametric bootstrap of the distance from `turnbull`'s curve), for the settings `families`, `simulations`, `start` | life, any censoring, known from their start |
  * | `isotonic` | `isotonic.*` | life, each inspected once |
  * | `incidence` | `incidence.time`, `.surv`, `.by.CAUSE` (Aalen-Johansen) | `time,cause[,entry][,weight]` |
  * | `log-rank` | `logrank.*`, groups by name | life with group, exact or right-censored; within each `stratum`, if there is that column |
@@ -40,6 +41,7 @@ public final class Methods {
           new KaplanMeierMethod(),
           new TurnbullMethod(),
           new FitMethod(),
+          new FitCheckMethod(),
           new IsotonicMethod(),
           new IncidenceMethod(),
           new LogRankMethod(),

@@ -92,6 +92,26 @@ class FitMethodTest {
         "insufficient", fit(HEADER + "8000,,,10\n", settings).required("gamma.status").textValue());
   }
 
+  /** By hand: two shares and two parameters leave nothing to check, one parameter does. */
+  @Test
+  void checksOfTheFit() throws IOException {
+    EstimateSettings settings =
+        EstimateSettings.none()
+            .with(Setting.FAMILIES, List.of("exponential", "gamma"))
+            .with(Setting.SIMULATIONS, List.of("19"));
+    JsonNode results = run("fit-check", OPENED_TWICE, settings);
+    assertEquals("insufficient", results.required("fit_check.gamma.status").textValue());
+    assertEquals("saturated", results.required("fit_check.gamma.reason").textValue());
+    double p = results.required("fit_check.exponential.p").doubleValue();
+    assertEquals(p, Math.rint(20 * p) / 20);
+    assertEquals(
+        Math.sqrt(p * (1 - p) / 19), results.required("fit_check.exponential.p_se").doubleValue());
+    assertTrue(results.required("fit_check.exponential.statistic").doubleValue() > 0);
+    assertRefused("fit-check", Setting.SIMULATIONS, "18");
+    assertRefused("fit-check", Setting.SIMULATIONS, "99.5");
+    assertRefused("fit-check", Setting.START, "1e300");
+  }
+
   @Test
   void aLifeThatEndedAtAgeNoughtIsRefusedWithItsLine() {
     UnusableData refused =
@@ -105,19 +125,23 @@ class FitMethodTest {
 
   @Test
   void settingsOfNoUseAreRefused() {
-    assertRefused(Setting.FAMILIES, "gumbel");
-    assertRefused(Setting.FIXED_SHAPES, "0");
-    assertRefused(Setting.SURVIVAL_AT, "-1");
+    assertRefused("fit", Setting.FAMILIES, "gumbel");
+    assertRefused("fit", Setting.FIXED_SHAPES, "0");
+    assertRefused("fit", Setting.SURVIVAL_AT, "-1");
   }
 
-  private void assertRefused(Setting setting, String value) {
+  private void assertRefused(String method, Setting setting, String value) {
     EstimateSettings settings = EstimateSettings.none().with(setting, List.of(value));
-    assertThrows(UnusableData.class, () -> fit(OPENED_TWICE, settings));
+    assertThrows(UnusableData.class, () -> run(method, OPENED_TWICE, settings));
   }
 
   private JsonNode fit(String csv, EstimateSettings settings) throws IOException {
+    return run("fit", csv, settings);
+  }
+
+  private JsonNode run(String method, String csv, EstimateSettings settings) throws IOException {
     Path file = folder.resolve("data.csv");
     Files.writeString(file, csv);
-    return new ObjectMapper().readTree(Methods.run("fit", DataFile.read(file), settings).json());
+    return new ObjectMapper().readTree(Methods.run(method, DataFile.read(file), settings).json());
   }
 }
