@@ -52,8 +52,7 @@ public final class GammaFit implements FittedLife {
             shape -> new OffsetSection(likelihood, shape).highest(0));
     Optional<Peak> peak = search.highest();
     if (peak.isEmpty()) {
-      return Existence.without(
-          search.risesTowards(NO_SHAPE) ? Reason.NO_RISE_WITH_AGE : Reason.NOT_FOUND, data);
+      return Existence.without(search.reasonAgainst(), data);
     }
     double range = data.logAges().range();
     return peak.get().shape() * range * range < NO_SHAPE

@@ -120,6 +120,24 @@ class FitExistenceTest {
         Optional.of(Reason.NO_RISE_WITH_AGE), reason(LifeFit.of(LifeFamily.WEIBULL, data)));
   }
 
+  /**
+   * A power law from each entry fits best; the log-logistic distribution comes to it only as its
+   * scale falls to 0, the lognormal as its shape does too.
+   */
+  @Test
+  void aPowerLawFromEachEntryIsNoMaximum() {
+    LifeData failed =
+        LifeData.of(
+            List.of(Life.failedAt(11_470).enteredAt(4001), Life.failedAt(3027).enteredAt(2250)));
+    assertEquals(
+        Optional.of(Reason.NO_RISE_WITH_AGE), reason(LifeFit.of(LifeFamily.LOG_LOGISTIC, failed)));
+    LifeData outlived =
+        LifeData.of(
+            List.of(Life.failedAt(816).enteredAt(337), Life.outlived(13_959).enteredAt(10_968)));
+    assertEquals(
+        Optional.of(Reason.NO_RISE_WITH_AGE), reason(LifeFit.of(LifeFamily.LOGNORMAL, outlived)));
+  }
+
   @Test
   void withoutAFailureTheShareThatOutlivesHasALowerLimit() {
     LifeData data =

@@ -7,12 +7,14 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -136,6 +138,38 @@ class LifeFitLawsTest {
         lastWald = wald;
       }
     }
+  }
+
+  /** Two to six lives, whose likelihood often has no lower end, or no upper. */
+  @ParameterizedTest
+  @EnumSource(mode = EnumSource.Mode.EXCLUDE, names = "EXPONENTIAL")
+  void limitsOfFewLivesWithDelayedEntryWidenWithConfidence(LifeDistribution family) {
+    List<LifeQuantity> all = new ArrayList<>(AGES);
+    all.addAll(RATIOS);
+    all.add(LifeQuantity.survivalAt(7000));
+    all.add(LifeQuantity.failureWithin(2000, 7000));
+    int fits = 0;
+    for (long seed = 0; seed < 150; seed++) {
+      Random random = new Random(seed);
+      List<Life> lives = new ArrayList<>(RandomLives.someWithDelayedEntry(random));
+      Collections.shuffle(lives, random);
+      LifeData data = LifeData.of(lives.subList(0, 2 + random.nextInt(5)));
+      Optional<? extends FittedLife> fit = family.fit(data).fit();
+      fits += fit.isPresent() ? 1 : 0;
+      for (LifeQuantity quantity : fit.isPresent() ? all : List.<LifeQuantity>of()) {
+        double estimate = fit.orElseThrow().estimate(quantity);
+        Limits last = new Limits(Math.min(estimate, Double.MAX_VALUE), estimate);
+        for (double level : new double[] {0.5, 0.9, 0.99}) {
+          Limits limits = fit.orElseThrow().profileLimits(quantity, Confidence.of(level));
+          assertTrue(
+              limits.lower() <= last.lower() * (1 + 1e-7)
+                  && limits.upper() >= last.upper() * (1 - 1e-7),
+              () -> limits + " within " + data.lives());
+          last = limits;
+        }
+      }
+    }
+    assertTrue(fits > 80, fits + " fits");
   }
 
   @ParameterizedTest
