@@ -4,13 +4,17 @@ import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import leadline.stats.LifeDistribution;
 
 /** The words by which a user asks for distributions; each begins the names of its results. */
 final class FitFamilies {
+
+  /** Where the user asks for none. */
+  static final Set<LifeDistribution> USUAL =
+      EnumSet.of(
+          LifeDistribution.EXPONENTIAL, LifeDistribution.WEIBULL, LifeDistribution.LOGNORMAL);
 
   private FitFamilies() {}
 
@@ -24,12 +28,12 @@ final class FitFamilies {
   }
 
   /**
-   * Those that the settings ask for; empty where they ask for none.
+   * Those that the settings ask for, else the usual.
    *
    * @throws UnusableData where they ask for one that there is not
    */
-  static Optional<Set<LifeDistribution>> of(EstimateSettings settings) {
-    return settings.words(Setting.FAMILIES).map(words -> named(words, settings));
+  static Set<LifeDistribution> of(EstimateSettings settings) {
+    return settings.words(Setting.FAMILIES).map(words -> named(words, settings)).orElse(USUAL);
   }
 
   private static Set<LifeDistribution> named(List<String> words, EstimateSettings settings) {

@@ -1,6 +1,5 @@
 package leadline.estimate;
 
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import leadline.stats.FitOutcome;
@@ -16,9 +15,6 @@ import leadline.stats.LifeDistribution;
  */
 final class FitMethod implements Method {
 
-  private static final Set<LifeDistribution> USUAL_FAMILIES =
-      EnumSet.of(
-          LifeDistribution.EXPONENTIAL, LifeDistribution.WEIBULL, LifeDistribution.LOGNORMAL);
   private static final List<Double> USUAL_SHAPES = List.of(1.5, 2.0, 3.0);
 
   @Override
@@ -46,9 +42,9 @@ final class FitMethod implements Method {
   public EstimateResults of(DataFile file, EstimateSettings settings) {
     LifeData data = LifeRow.lives(file);
     EstimateResults results = new EstimateResults();
-    Set<LifeDistribution> chosen = FitFamilies.of(settings).orElse(USUAL_FAMILIES);
+    Set<LifeDistribution> chosen = FitFamilies.of(settings);
     for (LifeDistribution family : LifeDistribution.values()) {
-      if (chosen.contains(family) || USUAL_FAMILIES.contains(family)) {
+      if (chosen.contains(family) || FitFamilies.USUAL.contains(family)) {
         FitOutcome<? extends FittedLife> outcome = family.fit(data);
         if (outcome instanceof NoFiniteMaximum<?> none) {
           results.addAll(

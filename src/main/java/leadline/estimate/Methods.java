@@ -14,6 +14,7 @@ import java.util.Optional;
  * | `turnbull` | `npmle.*`; no other masses have a log-likelihood higher by more than `npmle.loglik_shortfall_at_most`; `npmle.F_actuarial` where all were inspected at common ages | life, any censoring, known from their start |
  * | `fit` | `exponential.*`, `weibull.*`, `lognormal.*`, `gamma.*`, `log_logistic.*`, `weibull_fixed_shape_B.*` for each B of the setting `fixed_shapes` | life, any censoring, delayed entry |
  * | `regression` | `regression.*`, a Weibull regression with proportional hazards: `.hazard_ratio` of each of `.covariates`, `.lr_p` of each of `.columns` | life, any censoring, delayed entry; the columns named by the setting `covariates`, else `group` and those whose name begins with `x_`; numbers, or words, each compared with the first |
+ * | `fit-check` | `fit_check.FAMILY.statistic`, `.p`, `.p_se`: may the lives come from the distribution (parametric bootstrap of the distance from `turnbull`'s curve), for the settings `families`, `simulations`, `start` | life, any censoring, known from their start |
  * | `isotonic` | `isotonic.*` | life, each inspected once |
  * | `incidence` | `incidence.time`, `.surv`, `.by.CAUSE` (Aalen-Johansen) | `time,cause[,entry][,weight]` |
  * | `log-rank` | `logrank.*`, groups by name | life with group, exact or right-censored; within each `stratum`, if there is that column |
@@ -42,6 +43,7 @@ public final class Methods {
           new TurnbullMethod(),
           new FitMethod(),
           new RegressionMethod(),
+          new FitCheckMethod(),
           new IsotonicMethod(),
           new IncidenceMethod(),
           new LogRankMethod(),

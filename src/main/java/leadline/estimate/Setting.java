@@ -18,6 +18,8 @@ public enum Setting {
       "next_hours",
       "HOURS",
       "For each age of survival_at, the chance to fail in so many hours beyond it."),
+  SIMULATIONS("simulations", "COUNT", "How many sets of lives to draw, 19 or more; 999 if absent."),
+  START("start", "NUMBER", "Where the sequence of random numbers starts; 1 if absent."),
   TRUNCATION(
       "truncation", "WORD", "What ended observation, time or failure; the data tell if absent."),
   ASSURANCE(

@@ -58,11 +58,6 @@ record AgeChart(LogAge logAge, double leastShape, double centre) implements Char
   }
 
   @Override
-  public double farthest() {
-    return 700;
-  }
-
-  @Override
   public boolean isStraight() {
     return logAge instanceof Quantile;
   }

@@ -6,6 +6,9 @@ package leadline.stats;
  */
 interface Chart {
 
+  /** Beyond, no number has a logarithm. */
+  double FARTHEST = 700;
+
   /** Where a pair of coordinates lies. */
   Place place(double coordinate, double along);
 
@@ -17,8 +20,10 @@ interface Chart {
   /** From the scale without ends to that of the quantity; monotone. */
   double quantity(double coordinate);
 
-  /** So far from 0 on the scale without ends the quantity is at an end of its own. */
-  double farthest();
+  /** Whether the quantity is at an end of its own, on the scale without ends. */
+  default boolean isAtEnd(double coordinate) {
+    return Math.abs(coordinate) > FARTHEST;
+  }
 
   /** Whether the quantity is finite at a shape. */
   default boolean isFiniteAt(double shape) {

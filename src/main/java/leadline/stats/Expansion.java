@@ -13,6 +13,8 @@ record Expansion(
     double byBoth,
     double byOffsetTwice) {
 
+  private static final double ROUNDING = 1e-12;
+
   boolean isFinite() {
     return Double.isFinite(value)
         && Double.isFinite(byShape)
@@ -27,7 +29,8 @@ record Expansion(
     return byShapeTwice * byOffsetTwice - byBoth * byBoth;
   }
 
+  /** Falls off on every side, by more than rounding makes of a ridge. */
   boolean isConcave() {
-    return byOffsetTwice < 0 && determinant() > 0;
+    return byOffsetTwice < 0 && determinant() > ROUNDING * byShapeTwice * byOffsetTwice;
   }
 }

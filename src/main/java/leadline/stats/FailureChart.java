@@ -61,11 +61,6 @@ record FailureChart(StandardForm form, double logAge, double logRatio) implement
   }
 
   @Override
-  public double farthest() {
-    return 700;
-  }
-
-  @Override
   public boolean isStraight() {
     return false;
   }

@@ -45,7 +45,10 @@ public sealed interface FitOutcome<F> {
     ALL_AT_ONE_AGE,
     /** Only the share ended by one age is known: shapes without number are equally likely. */
     ONE_INSPECTION_AGE,
-    /** The older did not fail more often than the younger: the shape falls to 0. */
+    /**
+     * The older did not fail more often than the younger: the shape falls to 0, or with delayed
+     * entry the scale.
+     */
     NO_RISE_WITH_AGE,
     /** No start led to a highest point, and none of the other reasons is known to hold. */
     NOT_FOUND

@@ -15,7 +15,7 @@ import org.hipparchus.special.Gamma;
  */
 final class GammaAtShape {
 
-  /** From here on terms of the series are too many, and Stirling's of the gamma function enough. */
+  /** From here on the series has too many terms. */
   private static final double LARGE = 50;
 
   /** Below, a share above the mean is too small to be told from 1 less the rest. */
@@ -53,20 +53,15 @@ final class GammaAtShape {
 
   GammaAtShape(double k) {
     this.k = k;
-    if (k >= LARGE) {
-      double c = 1 / k;
-      double c2 = c * c;
-      constant = Math.log(k / (2 * Math.PI)) / 2 - c * (1 / 12.0 - c2 * (1 / 360.0 - c2 / 1260));
-      constantByShape = c * (0.5 + c * (1 / 12.0 - c2 * (1 / 120.0 - c2 / 252)));
-      constantByShapeTwice = -c2 * (0.5 + c * (1 / 6.0 - c2 * (1 / 30.0 - c2 / 42)));
-    } else {
-      constant = k * (Math.log(k) - 1) - Gamma.logGamma(k);
-      constantByShape = Math.log(k) - Gamma.digamma(k);
-      constantByShapeTwice = 1 / k - Gamma.trigamma(k);
-    }
+    constant =
+        k >= Polygamma.LARGE
+            ? Math.log(k / (2 * Math.PI)) / 2 - Polygamma.logGammaRest(k)
+            : k * (Math.log(k) - 1) - Gamma.logGamma(k);
+    constantByShape = Polygamma.logLessDigamma(k);
+    constantByShapeTwice = Polygamma.inverseLessTrigamma(k);
     logGamma1p = Gamma.logGamma(1 + k);
-    digamma1p = Gamma.digamma(1 + k);
-    trigamma1p = Gamma.trigamma(1 + k);
+    digamma1p = Math.log1p(k) - Polygamma.logLessDigamma(1 + k);
+    trigamma1p = 1 / (1 + k) - Polygamma.inverseLessTrigamma(1 + k);
     highestX = k + 3 * Math.sqrt(k) + 3;
     int terms = k >= LARGE ? 0 : (int) (60 + 2.5 * k);
     factor = new double[terms];

@@ -1,8 +1,10 @@
 package leadline.stats;
 
+import java.util.function.DoubleUnaryOperator;
+
 /**
- * Of the gamma distribution, in the plane of {@link GammaLikelihood}. Limits of the survival at an
- * age are taken on the scale of the logarithm of its cumulative hazard.
+ * Of the gamma distribution, in the plane of {@link GammaPlane}. Limits of the survival at an age
+ * are taken on the scale of the logarithm of its cumulative hazard.
  *
  * @param centre the logarithm of age from which the offset counts
  */
@@ -39,7 +41,7 @@ record GammaCharts(double centre) implements Charts {
   @Override
   public Chart survivalAt(double age) {
     double logAge = Math.log(age) - centre;
-    return new LevelChart(
+    return onPlane(
         (shape, offset, jet) -> {
           GammaAtShape form = new GammaAtShape(shape);
           form.logFailure(logAge + offset, jet);
@@ -55,7 +57,7 @@ record GammaCharts(double centre) implements Charts {
   public Chart failureWithin(double hours, double age) {
     double logAge = Math.log(age) - centre;
     double logLater = logAge + Math.log1p(hours / age);
-    return new LevelChart(
+    return onPlane(
         (shape, offset, jet) -> {
           GammaAtShape form = new GammaAtShape(shape);
           PlaneJet first = new PlaneJet();
@@ -74,6 +76,18 @@ record GammaCharts(double centre) implements Charts {
   }
 
   private Chart age(LevelChart.Level logAge) {
-    return new LevelChart(logAge, coordinate -> Math.exp(coordinate + centre));
+    return onPlane(logAge, coordinate -> Math.exp(coordinate + centre));
+  }
+
+  /**
+   * @param level by shape and by what the logarithm of the mean falls short of the centre
+   */
+  private static Chart onPlane(LevelChart.Level level, DoubleUnaryOperator toQuantity) {
+    return new LevelChart(
+        (shape, offset, jet) -> {
+          level.at(shape, offset / GammaPlane.stretch(shape), jet);
+          GammaPlane.stretch(shape, offset, jet);
+        },
+        toQuantity);
   }
 }

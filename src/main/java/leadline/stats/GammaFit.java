@@ -21,11 +21,15 @@ public final class GammaFit implements FittedLife {
 
   private final GammaLikelihood likelihood;
   private final Peak peak;
+  private final double offsetOfMean;
+  private final Expansion aboutMean;
   private final PeakLimits limits;
 
   private GammaFit(GammaLikelihood likelihood, Peak peak) {
     this.likelihood = likelihood;
     this.peak = peak;
+    this.offsetOfMean = peak.offset() / GammaPlane.stretch(peak.shape());
+    this.aboutMean = likelihood.aboutMean(peak.shape(), offsetOfMean).expansion();
     this.limits = new PeakLimits(likelihood, peak, new GammaCharts(likelihood.centre()));
   }
 
@@ -48,8 +52,7 @@ public final class GammaFit implements FittedLife {
             shape -> new OffsetSection(likelihood, shape).highest(0));
     Optional<Peak> peak = search.highest();
     if (peak.isEmpty()) {
-      return Existence.without(
-          search.risesTowards(NO_SHAPE) ? Reason.NO_RISE_WITH_AGE : Reason.NOT_FOUND, data);
+      return Existence.without(search.reasonAgainst(), data);
     }
     double range = data.logAges().range();
     return peak.get().shape() * range * range < NO_SHAPE
@@ -74,7 +77,7 @@ public final class GammaFit implements FittedLife {
 
   /** The mean age at the end, in the unit of age: shape times scale. */
   public double mean() {
-    return Math.exp(likelihood.centre() - peak.offset());
+    return Math.exp(likelihood.centre() - offsetOfMean);
   }
 
   @Override
@@ -89,28 +92,27 @@ public final class GammaFit implements FittedLife {
 
   /** What is left of the slope of the log likelihood by log shape, at the same mean: nearly 0. */
   public double slopeByLogShape() {
-    return peak.shape() * peak.expansion().byShape();
+    return peak.shape() * aboutMean.byShape();
   }
 
   /** What is left of the slope of the log likelihood by log mean: nearly 0. */
   public double slopeByLogMean() {
-    return -peak.expansion().byOffset();
+    return -aboutMean.byOffset();
   }
 
   /** By the observed information in (log shape, log mean). */
   public double standardErrorOfLogShape() {
-    return Math.sqrt(-peak.expansion().byOffsetTwice() / peak.expansion().determinant())
-        / peak.shape();
+    return Math.sqrt(-aboutMean.byOffsetTwice() / aboutMean.determinant()) / peak.shape();
   }
 
   /** By the observed information in (log shape, log mean). */
   public double standardErrorOfLogMean() {
-    return Math.sqrt(-peak.expansion().byShapeTwice() / peak.expansion().determinant());
+    return Math.sqrt(-aboutMean.byShapeTwice() / aboutMean.determinant());
   }
 
   /** By the observed information in (log shape, log mean); 0 for complete lives. */
   public double covarianceOfLogShapeAndLogMean() {
-    return -peak.expansion().byBoth() / (peak.shape() * peak.expansion().determinant());
+    return -aboutMean.byBoth() / (peak.shape() * aboutMean.determinant());
   }
 
   @Override
@@ -135,7 +137,7 @@ public final class GammaFit implements FittedLife {
     }
     PlaneJet jet = new PlaneJet();
     new GammaAtShape(peak.shape())
-        .logSurvival(Math.log(age) - likelihood.centre() + peak.offset(), jet);
+        .logSurvival(Math.log(age) - likelihood.centre() + offsetOfMean, jet);
     return -jet.value;
   }
 }

@@ -3,11 +3,10 @@ package leadline.stats;
 import leadline.stats.LogAges.Ages;
 
 /**
- * The logarithm of the likelihood of gamma distributed lives. The offset is what the logarithm of
- * the mean falls short of the centre of the log ages: for complete lives, estimates of shape and
- * mean do not depend on each other. Densities are per unit of age. Source: Lawless 2003,
- * Statistical Models and Methods for Lifetime Data, section 5.1; delayed entry and intervals:
- * Meeker and Escobar 1998, Statistical Methods for Reliability Data, chapters 7 and 11.
+ * The logarithm of the likelihood of gamma distributed lives, over the plane of {@link GammaPlane}.
+ * Densities are per unit of age. Source: Lawless 2003, Statistical Models and Methods for Lifetime
+ * Data, section 5.1; delayed entry and intervals: Meeker and Escobar 1998, Statistical Methods for
+ * Reliability Data, chapters 7 and 11.
  */
 final class GammaLikelihood implements LikelihoodSurface {
 
@@ -29,6 +28,13 @@ final class GammaLikelihood implements LikelihoodSurface {
 
   @Override
   public Expansion at(double shape, double offset) {
+    PlaneJet sum = aboutMean(shape, offset / GammaPlane.stretch(shape));
+    GammaPlane.stretch(shape, offset, sum);
+    return sum.expansion();
+  }
+
+  /** By the shape and by what the logarithm of the mean falls short of the centre. */
+  PlaneJet aboutMean(double shape, double offset) {
     GammaAtShape form = new GammaAtShape(shape);
     PlaneJet sum = new PlaneJet();
     Ages exact = ages.exact();
@@ -53,7 +59,7 @@ final class GammaLikelihood implements LikelihoodSurface {
       fillInterval(form, shape, from.logAge[index] + offset, to.logAge[index] + offset);
       sum.add(from.weight[index], lower);
     }
-    return sum.expansion();
+    return sum;
   }
 
   private void fillInterval(GammaAtShape form, double shape, double from, double to) {

@@ -70,11 +70,6 @@ record LevelChart(Level level, DoubleUnaryOperator toQuantity) implements Chart 
   }
 
   @Override
-  public double farthest() {
-    return 700;
-  }
-
-  @Override
   public boolean isStraight() {
     return false;
   }

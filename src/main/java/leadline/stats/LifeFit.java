@@ -46,8 +46,7 @@ public final class LifeFit implements FittedLife {
     PeakSearch search = new PeakSearch(likelihood, start.shape(), start::offset);
     Optional<Peak> peak = hasOnePeak(family, data) ? search.only() : search.highest();
     if (peak.isEmpty()) {
-      return Existence.without(
-          search.risesTowards(NO_SHAPE) ? Reason.NO_RISE_WITH_AGE : Reason.NOT_FOUND, data);
+      return Existence.without(search.reasonAgainst(), data);
     }
     return peak.get().shape() * data.logAges().range() < NO_SHAPE
         ? Existence.without(Reason.NO_RISE_WITH_AGE, data)

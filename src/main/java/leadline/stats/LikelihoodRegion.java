@@ -2,8 +2,11 @@ package leadline.stats;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.DoubleStream;
 import leadline.stats.ProfileLikelihood.Side;
 
 /**
@@ -23,6 +26,12 @@ final class LikelihoodRegion {
   /** Of the likelihood, at the ends of the shapes. */
   private static final double ROUNDING = 1e-6;
 
+  /** Of the step before: a quantity that tends to a value takes ever smaller ones. */
+  private static final double STILL_GOING = 0.9;
+
+  /** On the scale without ends, for a step in log shape of about 1. */
+  private static final double LONG_STEP = 0.5;
+
   private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
   private static final double LAST_WIDTH = 1e-9;
 
@@ -38,6 +47,7 @@ final class LikelihoodRegion {
   private final LikelihoodSurface surface;
   private final double height;
   private final List<Section> sections = new ArrayList<>();
+  private final Set<Side> open = EnumSet.noneOf(Side.class);
 
   LikelihoodRegion(LikelihoodSurface surface, Peak peak, double standardErrors) {
     this.surface = surface;
@@ -47,19 +57,34 @@ final class LikelihoodRegion {
     ProfileLikelihood shapes =
         new ProfileLikelihood(surface, new ShapeChart(ShapeChart.Power.SHAPE), peak);
     for (Side side : Side.values()) {
-      double way =
-          Math.min(FAR, side.signed(shapes.limit(side, standardErrors) - Math.log(peak.shape())));
+      double end = side.signed(shapes.limit(side, standardErrors) - Math.log(peak.shape()));
+      double way = Math.min(FAR, end);
+      if (end > FAR) {
+        open.add(side);
+      }
       Section last = middle;
       for (int step = 1; step <= STEPS; step++) {
         double shape = peak.shape() * Math.exp(side.signed(way * step / STEPS));
-        Section next = section(shape, last.highestNear(shape));
-        if (next.top().value() - height > -ROUNDING && next.top().byOffsetTwice() < 0) {
-          sections.add(next);
-          last = next;
+        Optional<Section> next = sectionAfter(last, shape);
+        if (next.isEmpty()) {
+          break;
         }
+        last = next.get();
+        sections.add(last);
       }
     }
     sections.sort(Comparator.comparingDouble(Section::shape));
+  }
+
+  /** The first that is likely enough, from three guesses at its likeliest offset. */
+  private Optional<Section> sectionAfter(Section last, double shape) {
+    return DoubleStream.of(
+            last.highestNear(shape), last.highest() * last.shape() / shape, last.highest())
+        .mapToObj(start -> section(shape, start))
+        .filter(
+            section ->
+                section.top().value() - height > -ROUNDING && section.top().byOffsetTwice() < 0)
+        .findFirst();
   }
 
   private Section section(double shape, double start) {
@@ -94,14 +119,30 @@ final class LikelihoodRegion {
         best = index;
       }
     }
-    if (Double.isInfinite(farthest)) {
-      return side.signed(farthest);
+    if (Double.isInfinite(farthest) || goesOn(best, chart, side)) {
+      return side.signed(Double.POSITIVE_INFINITY);
     }
     double atBest = farthest;
     int nearest = best;
     return solved(sections.get(best), chart, profile, side)
         .filter(solved -> side.signed(solved) >= atBest)
         .orElseGet(() -> side.signed(Math.max(atBest, refined(chart, side, nearest))));
+  }
+
+  /**
+   * Whether the quantity is farthest at an open end of the shapes, and there no nearer to a stop.
+   */
+  private boolean goesOn(int best, Chart chart, Side side) {
+    int inwards = best == 0 ? 1 : -1;
+    if (!open.contains(best == 0 ? Side.BELOW : Side.ABOVE)
+        || (best != 0 && best != sections.size() - 1)
+        || sections.size() < 3) {
+      return false;
+    }
+    double last = farthest(sections.get(best), chart, side);
+    double before = farthest(sections.get(best + inwards), chart, side);
+    double first = farthest(sections.get(best + 2 * inwards), chart, side);
+    return last - before > Math.max(LONG_STEP, STILL_GOING * (before - first));
   }
 
   private Optional<Double> solved(
@@ -148,12 +189,17 @@ final class LikelihoodRegion {
     return farthest(section(shape, near.highestNear(shape)), chart, side);
   }
 
+  /** Where an offset is all but infinite, the quantity may have no digit left. */
+  private static double numberOrLeast(double coordinate) {
+    return Double.isNaN(coordinate) ? Double.NEGATIVE_INFINITY : coordinate;
+  }
+
   /** Infinite at a shape where the quantity is. */
   private static double farthest(Section section, Chart chart, Side side) {
     return chart.isFiniteAt(section.shape())
         ? Math.max(
-            side.signed(chart.coordinate(section.shape(), section.least())),
-            side.signed(chart.coordinate(section.shape(), section.most())))
+            numberOrLeast(side.signed(chart.coordinate(section.shape(), section.least()))),
+            numberOrLeast(side.signed(chart.coordinate(section.shape(), section.most()))))
         : side.signed(Double.POSITIVE_INFINITY);
   }
 }

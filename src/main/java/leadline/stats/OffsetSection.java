@@ -5,6 +5,12 @@ record OffsetSection(LikelihoodSurface surface, double shape) {
 
   private static final int MOST_STEPS = 200;
 
+  /** All but infinite for an offset, which is near normal. */
+  private static final double FAR = 1e4;
+
+  /** Enough for a likelihood of any usual bend; one that falls like e^-e^x takes them too short. */
+  private static final int NEWTON_STEPS = 12;
+
   /** In standard errors: the step after one so small is lost in rounding. */
   private static final double LAST_STEP = 1e-7;
 
@@ -36,7 +42,7 @@ record OffsetSection(LikelihoodSurface surface, double shape) {
   }
 
   /**
-   * Where it has fallen to a height on the way from the highest point.
+   * Where it has fallen to a height on the way from the highest point, or far out if it never does.
    *
    * @param away a first step to one side, not 0
    */
@@ -45,6 +51,9 @@ record OffsetSection(LikelihoodSurface surface, double shape) {
     double step = away;
     double outside = inside + step;
     while (at(outside).value() > height) {
+      if (Math.abs(outside) > FAR) {
+        return outside;
+      }
       inside = outside;
       step *= 1.5;
       outside += step;
@@ -65,11 +74,12 @@ record OffsetSection(LikelihoodSurface surface, double shape) {
         outside = point;
       }
       double newton = point + (height - here.value()) / here.byOffset();
-      if (Math.abs(newton - point) < 1e-13 * (1 + Math.abs(point))) {
+      if (here.isFinite() && Math.abs(newton - point) < 1e-13 * (1 + Math.abs(point))) {
         return newton;
       }
       boolean isBetween = (newton - inside) * (newton - outside) < 0;
-      point = isBetween ? newton : (inside + outside) / 2;
+      boolean isSlow = step > NEWTON_STEPS && step % 2 == 0;
+      point = isBetween && !isSlow ? newton : (inside + outside) / 2;
     }
     return point;
   }

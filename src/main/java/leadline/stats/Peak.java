@@ -21,6 +21,11 @@ record Peak(double shape, double offset, Expansion expansion) {
   private static final double MOST_OF_THE_WAY = 0.8;
 
   /**
+   * Of the offset, which is near normal: with a standard error of so much nothing is known of it.
+   */
+  private static final double UNKNOWN = 1e4;
+
+  /**
    * Newton's steps from a start, halved until the likelihood rises; empty if they lead to no peak.
    * Source: Dennis and Schnabel 1983, Numerical Methods for Unconstrained Optimization, chapter 6.
    *
@@ -39,6 +44,11 @@ record Peak(double shape, double offset, Expansion expansion) {
       here = higher.get();
     }
     return Optional.empty();
+  }
+
+  /** Whether it is no peak, but far out on a slope to a limit that is never reached. */
+  boolean isLevel() {
+    return !(expansion.determinant() > -expansion.byShapeTwice() / (UNKNOWN * UNKNOWN));
   }
 
   private Optional<Peak> higher(LikelihoodSurface surface) {

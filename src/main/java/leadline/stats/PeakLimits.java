@@ -54,13 +54,18 @@ final class PeakLimits {
     return limits(chart, (profile, side) -> region.extreme(chart, profile, side));
   }
 
+  /** Where the estimate is at an end of the quantity to the last digit, nothing limits it. */
+  private static double numberOrEnd(double coordinate, Side side) {
+    return Double.isNaN(coordinate) ? side.signed(Double.POSITIVE_INFINITY) : coordinate;
+  }
+
   private Limits limits(Chart chart, LimitOnSide limit) {
     if (!chart.isFiniteAt(peak.shape())) {
       return new Limits(0, Double.POSITIVE_INFINITY);
     }
     ProfileLikelihood profile = new ProfileLikelihood(surface, chart, peak);
-    double one = chart.quantity(limit.of(profile, Side.BELOW));
-    double other = chart.quantity(limit.of(profile, Side.ABOVE));
+    double one = chart.quantity(numberOrEnd(limit.of(profile, Side.BELOW), Side.BELOW));
+    double other = chart.quantity(numberOrEnd(limit.of(profile, Side.ABOVE), Side.ABOVE));
     return new Limits(Math.min(Math.min(one, other), Double.MAX_VALUE), Math.max(one, other));
   }
 }

@@ -101,7 +101,7 @@ final class ProfileLikelihood {
       coordinate += share * move;
       along += share * moveAlong;
       double way = coordinate - top.coordinate();
-      if (!(way * side.sign > 0) || Math.abs(coordinate) > chart.farthest()) {
+      if (!(way * side.sign > 0) || chart.isAtEnd(coordinate)) {
         return Optional.empty();
       }
       if (Math.abs(move) < LAST_STEP * Math.abs(way) && Math.abs(above) < 1e-3) {
@@ -116,7 +116,7 @@ final class ProfileLikelihood {
     double way = standardError;
     Point outside = highest(top.coordinate() + side.sign * way, inside.along());
     while (outside.here().value() >= height) {
-      if (Math.abs(outside.coordinate()) > chart.farthest()) {
+      if (chart.isAtEnd(outside.coordinate())) {
         return side.sign * Double.POSITIVE_INFINITY;
       }
       inside = outside;

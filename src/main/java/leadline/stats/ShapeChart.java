@@ -36,10 +36,13 @@ record ShapeChart(Power power) implements Chart {
     return Math.exp(power.exponent * coordinate);
   }
 
-  /** A shape of ten million million is as good as infinite: ages have fewer digits. */
+  /**
+   * A shape of ten million million is as good as infinite, for ages have fewer digits; at one of a
+   * ten millionth, all ages are alike.
+   */
   @Override
-  public double farthest() {
-    return 30;
+  public boolean isAtEnd(double coordinate) {
+    return coordinate > 30 || coordinate < -16;
   }
 
   @Override

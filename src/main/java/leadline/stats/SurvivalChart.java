@@ -29,11 +29,6 @@ record SurvivalChart(StandardForm form, double logAge) implements Chart {
   }
 
   @Override
-  public double farthest() {
-    return 700;
-  }
-
-  @Override
   public boolean isStraight() {
     return true;
   }

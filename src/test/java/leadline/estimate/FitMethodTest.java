@@ -3,6 +3,7 @@ package leadline.estimate;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -69,6 +70,48 @@ class FitMethodTest {
     assertFalse(results.has("weibull.shape"));
   }
 
+  /** By hand, as above; the names are those of the other families. */
+  @Test
+  void theGammaWhenAskedFor() throws IOException {
+    EstimateSettings settings =
+        EstimateSettings.none()
+            .with(Setting.FAMILIES, List.of("gamma"))
+            .with(Setting.SURVIVAL_AT, List.of("8000"));
+    JsonNode results = fit(OPENED_TWICE, settings);
+    assertEquals(34 / 40.0, results.required("gamma.survival").get(0).doubleValue(), 1e-9);
+    double mean = results.required("gamma.mean").doubleValue();
+    assertEquals(
+        mean,
+        results.required("gamma.shape").doubleValue()
+            * results.required("gamma.scale").doubleValue(),
+        1e-6);
+    JsonNode limits = results.required("gamma.b10_lr");
+    double b10 = results.required("gamma.b10").doubleValue();
+    assertTrue(limits.get(0).doubleValue() < b10 && b10 < limits.get(1).doubleValue());
+    assertEquals(
+        "insufficient", fit(HEADER + "8000,,,10\n", settings).required("gamma.status").textValue());
+  }
+
+  /** By hand: two shares and two parameters leave nothing to check, one parameter does. */
+  @Test
+  void checksOfTheFit() throws IOException {
+    EstimateSettings settings =
+        EstimateSettings.none()
+            .with(Setting.FAMILIES, List.of("exponential", "gamma"))
+            .with(Setting.SIMULATIONS, List.of("19"));
+    JsonNode results = run("fit-check", OPENED_TWICE, settings);
+    assertEquals("insufficient", results.required("fit_check.gamma.status").textValue());
+    assertEquals("saturated", results.required("fit_check.gamma.reason").textValue());
+    double p = results.required("fit_check.exponential.p").doubleValue();
+    assertEquals(p, Math.rint(20 * p) / 20);
+    assertEquals(
+        Math.sqrt(p * (1 - p) / 19), results.required("fit_check.exponential.p_se").doubleValue());
+    assertTrue(results.required("fit_check.exponential.statistic").doubleValue() > 0);
+    assertRefused("fit-check", Setting.SIMULATIONS, "18");
+    assertRefused("fit-check", Setting.SIMULATIONS, "99.5");
+    assertRefused("fit-check", Setting.START, "1e300");
+  }
+
   @Test
   void aLifeThatEndedAtAgeNoughtIsRefusedWithItsLine() {
     UnusableData refused =
@@ -82,19 +125,23 @@ class FitMethodTest {
 
   @Test
   void settingsOfNoUseAreRefused() {
-    assertRefused(Setting.FAMILIES, "gumbel");
-    assertRefused(Setting.FIXED_SHAPES, "0");
-    assertRefused(Setting.SURVIVAL_AT, "-1");
+    assertRefused("fit", Setting.FAMILIES, "gumbel");
+    assertRefused("fit", Setting.FIXED_SHAPES, "0");
+    assertRefused("fit", Setting.SURVIVAL_AT, "-1");
   }
 
-  private void assertRefused(Setting setting, String value) {
+  private void assertRefused(String method, Setting setting, String value) {
     EstimateSettings settings = EstimateSettings.none().with(setting, List.of(value));
-    assertThrows(UnusableData.class, () -> fit(OPENED_TWICE, settings));
+    assertThrows(UnusableData.class, () -> run(method, OPENED_TWICE, settings));
   }
 
   private JsonNode fit(String csv, EstimateSettings settings) throws IOException {
+    return run("fit", csv, settings);
+  }
+
+  private JsonNode run(String method, String csv, EstimateSettings settings) throws IOException {
     Path file = folder.resolve("data.csv");
     Files.writeString(file, csv);
-    return new ObjectMapper().readTree(Methods.run("fit", DataFile.read(file), settings).json());
+    return new ObjectMapper().readTree(Methods.run(method, DataFile.read(file), settings).json());
   }
 }
