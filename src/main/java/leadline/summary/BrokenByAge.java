@@ -66,8 +66,9 @@ final class BrokenByAge {
     Limits edges = new Limits(1 - survival.upper(), 1 - survival.lower());
     boolean varies = drawn.isPresent() && drawn.get().lower() < drawn.get().upper();
     return varies
-        ? new Broken(age, share, edges, drawn.get(), limitsBy)
-        : new Broken(age, share, edges, binomial(age), LimitsBy.BINOMIAL);
+        ? new Broken(age, share, edges, LifeBootstrap.around(share, drawn.get()), limitsBy)
+        : new Broken(
+            age, share, edges, LifeBootstrap.around(share, binomial(age)), LimitsBy.BINOMIAL);
   }
 
   /** Of the springs whose state at the age is known. */

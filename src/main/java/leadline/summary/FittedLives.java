@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.stream.IntStream;
 import leadline.stats.Confidence;
 import leadline.stats.FittedLife;
@@ -22,6 +23,13 @@ final class FittedLives {
   private static final Confidence ONE_SIDED = Confidence.of((1 + Evidence.CONFIDENCE.level()) / 2);
 
   private static final LifeModel EXPONENTIAL = new LifeModel.Free(LifeDistribution.EXPONENTIAL);
+
+  /** Costly to fit or seldom asked for: vessels are not drawn for them. */
+  private static final Set<LifeModel> FOR_COMPARISON =
+      Set.of(
+          new LifeModel.Free(LifeDistribution.GAMMA),
+          new LifeModel.Free(LifeDistribution.LOG_LOGISTIC));
+
   static final LifeModel WEIBULL = new LifeModel.Free(LifeDistribution.WEIBULL);
 
   /**
@@ -54,7 +62,7 @@ final class FittedLives {
 
   /**
    * Those with a free shape that have a highest likelihood, the best by AIC first; none if only the
-   * exponential has. Vessels are drawn for the best and the Weibull distribution.
+   * exponential has.
    */
   List<Fit> free() {
     List<Found> found =
@@ -64,11 +72,16 @@ final class FittedLives {
             .toList();
     return found.stream().allMatch(fit -> fit.fit() instanceof KnownShapeFit)
         ? List.of()
-        : found.stream().map(fit -> fit.equals(found.get(0)) ? drawn(fit) : free(fit)).toList();
+        : found.stream().map(this::fit).toList();
   }
 
-  private Fit free(Found found) {
-    return found.model().equals(WEIBULL) ? drawn(found) : fit(found, noneDrawn());
+  /**
+   * The p value of a check whether the lives may come from the model; empty where they do not tell.
+   */
+  OptionalDouble fitCheck(LifeModel model) {
+    return data.knownFromNew().isEmpty()
+        ? OptionalDouble.empty()
+        : model.chanceOfSuchDistance(data);
   }
 
   /** Weibull over assumed shapes. */
@@ -78,7 +91,7 @@ final class FittedLives {
 
   /** Empty where the likelihood has no highest point. */
   Optional<Fit> with(LifeModel model) {
-    return found(model).map(this::drawn);
+    return found(model).map(this::fit);
   }
 
   private Optional<Fit> assumed(AssumedShape model) {
@@ -89,11 +102,11 @@ final class FittedLives {
     return model.fit(data).map(fit -> new Found(model, fit));
   }
 
-  private Fit drawn(Found found) {
-    return fit(found, limitsByVessels(found.model()));
-  }
-
-  private Fit fit(Found found, List<Optional<Limits>> byVessels) {
+  private Fit fit(Found found) {
+    List<Optional<Limits>> byVessels =
+        FOR_COMPARISON.contains(found.model())
+            ? Collections.nCopies(figures.size(), Optional.empty())
+            : limitsByVessels(found.model());
     Confidence confidence = confidence(found.model());
     return new Fit(
         found.model(),
@@ -117,11 +130,7 @@ final class FittedLives {
   List<Optional<Limits>> limitsByVessels(LifeModel model) {
     return vessels
         .map(drawn -> drawn.limits(data -> values(model, data)))
-        .orElseGet(this::noneDrawn);
-  }
-
-  private List<Optional<Limits>> noneDrawn() {
-    return Collections.nCopies(figures.size(), Optional.empty());
+        .orElseGet(() -> Collections.nCopies(figures.size(), Optional.empty()));
   }
 
   private List<OptionalDouble> values(LifeModel model, LifeData data) {

@@ -31,6 +31,7 @@ record HeadlineFigure(
     Limits likelihood = figure.profileLimits(fit, confidence);
     OptionalDouble value = OptionalDouble.of(figure.value(fit));
     return byVessels
+        .map(limits -> LifeBootstrap.around(figure.value(fit), limits))
         .filter(limits -> figure.width(limits) > figure.width(likelihood))
         .map(limits -> of(figure, value, limits, LimitsBy.BOOTSTRAP_OF_VESSELS))
         .orElseGet(() -> of(figure, value, likelihood, LimitsBy.PROFILE_LIKELIHOOD));

@@ -80,6 +80,11 @@ final class LifeBootstrap {
         clusters, drawn -> statistics.apply(together(drawn)), Evidence.CONFIDENCE);
   }
 
+  /** Drawn limits, moved out as far as the estimate where they leave it outside. */
+  static Limits around(double estimate, Limits drawn) {
+    return new Limits(Math.min(drawn.lower(), estimate), Math.max(drawn.upper(), estimate));
+  }
+
   private LifeData together(List<Map<Integer, Long>> drawn) {
     double[] weights = new double[places.size()];
     drawn.forEach(cluster -> cluster.forEach((place, times) -> weights[place] += times));

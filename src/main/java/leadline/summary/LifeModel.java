@@ -4,8 +4,10 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import leadline.stats.Confidence;
+import leadline.stats.FitCheck;
 import leadline.stats.FitOutcome.NoFiniteMaximum;
 import leadline.stats.FittedLife;
 import leadline.stats.KnownShapeFit;
@@ -15,6 +17,11 @@ import leadline.stats.OneSidedLimit;
 
 /** A life distribution, its parameters free or its shape assumed. */
 sealed interface LifeModel {
+
+  /** Of a check of fit: its p value has steps of 1 / 40. */
+  int SIMULATIONS = 39;
+
+  int FIRST_DRAW = 1;
 
   /** Those among which the data may choose. */
   List<Free> FREE = Arrays.stream(LifeDistribution.values()).map(Free::new).toList();
@@ -28,6 +35,12 @@ sealed interface LifeModel {
   /** Empty where the likelihood has no highest point. */
   Optional<? extends FittedLife> fit(LifeData data);
 
+  /**
+   * The p value of a check whether the lives may come from it; empty where they do not tell, or the
+   * model is a mere assumption. Those known only from a later age are left out.
+   */
+  OptionalDouble chanceOfSuchDistance(LifeData data);
+
   /** With all its parameters fitted. */
   record Free(LifeDistribution distribution) implements LifeModel {
 
@@ -39,6 +52,14 @@ sealed interface LifeModel {
     @Override
     public Optional<? extends FittedLife> fit(LifeData data) {
       return distribution.fit(data).fit();
+    }
+
+    @Override
+    public OptionalDouble chanceOfSuchDistance(LifeData data) {
+      return FitCheck.of(distribution, data.knownFromNew(), SIMULATIONS, FIRST_DRAW)
+              instanceof FitCheck.Checked checked
+          ? OptionalDouble.of(checked.p())
+          : OptionalDouble.empty();
     }
   }
 
@@ -55,6 +76,11 @@ sealed interface LifeModel {
       return KnownShapeFit.of(shape, data) instanceof NoFiniteMaximum<?> none
           ? none.limits().apply(confidence)
           : Optional.empty();
+    }
+
+    @Override
+    public OptionalDouble chanceOfSuchDistance(LifeData data) {
+      return OptionalDouble.empty();
     }
 
     @Override

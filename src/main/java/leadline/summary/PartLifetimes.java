@@ -50,6 +50,13 @@ public final class PartLifetimes {
           "1",
           "Akaike's information criterion above that of the best row; beyond 10 there is hardly any"
               + " support; empty where nothing failed");
+  public static final TableColumn<Double> FIT_CHECK_P =
+      TableColumn.real(
+          "fit_check_p",
+          "1",
+          "of the best row of the fleet and the models: the share of lives drawn from the"
+              + " distribution, watched alike, that lie as far from their fit; at 0.05 or below"
+              + " even the best does not fit; empty where the lives do not tell");
   public static final TableColumn<String> LIMITS_BY_VESSELS =
       TableColumn.text(
           "limits_by_vessels",
@@ -78,7 +85,8 @@ public final class PartLifetimes {
               WITHOUT_AGE,
               SELECTIVE,
               LONGEST_AGE,
-              AIC_ABOVE_BEST),
+              AIC_ABOVE_BEST,
+              FIT_CHECK_P),
           LifeFigure.ALL_COLUMNS,
           List.of(LIMITS_BY_VESSELS, EXTRAPOLATED),
           EvidenceColumns.ALL);
@@ -88,16 +96,17 @@ public final class PartLifetimes {
   private final LifeGroup group;
   private final RoutineLives lives;
   private final Verdict verdict;
+  private final FittedLives fits;
 
   PartLifetimes(LifeGroup group, RoutineLives lives) {
     this.group = group;
     this.lives = lives;
     this.verdict = lives.verdict(group.subject().part(), group.policyInterval());
+    this.fits = new FittedLives(lives, LifeFigure.all(group.policyInterval()));
   }
 
   /** By distribution. */
   List<TableRow> rows() {
-    FittedLives fits = new FittedLives(lives, LifeFigure.all(group.policyInterval()));
     return switch (verdict) {
       case WRONG_CLOCK, INSUFFICIENT, SELECTIVE_OPENING -> List.of(countsOnly());
       case TOO_FEW -> rows(fits.assumed(), Verdict.TOO_FEW);
@@ -113,6 +122,12 @@ public final class PartLifetimes {
     return fits.stream().map(fit -> row(fit, best, supported)).toList();
   }
 
+  private OptionalDouble fitCheck(Fit fit, double best) {
+    return group.stratum().level() != Level.VESSEL && fit.aicOrZero() == best
+        ? fits.fitCheck(fit.model())
+        : OptionalDouble.empty();
+  }
+
   private TableRow row(Fit fit, double best, Verdict supported) {
     TableRow.Builder row =
         counts(supported)
@@ -122,6 +137,7 @@ public final class PartLifetimes {
                 fit.aic().isPresent()
                     ? OptionalDouble.of(fit.aic().getAsDouble() - best)
                     : OptionalDouble.empty())
+            .with(FIT_CHECK_P, fitCheck(fit, best))
             .with(
                 LIMITS_BY_VESSELS,
                 names(fit, figure -> figure.limitsBy() == LimitsBy.BOOTSTRAP_OF_VESSELS))
