@@ -62,7 +62,8 @@ final class FittedLives {
 
   /**
    * Those with a free shape that have a highest likelihood, the best by AIC first; none if only the
-   * exponential has.
+   * exponential has. Vessels are drawn for the Weibull distribution, and for the best unless it
+   * stands there for comparison only.
    */
   List<Fit> free() {
     List<Found> found =
@@ -72,7 +73,14 @@ final class FittedLives {
             .toList();
     return found.stream().allMatch(fit -> fit.fit() instanceof KnownShapeFit)
         ? List.of()
-        : found.stream().map(this::fit).toList();
+        : found.stream()
+            .map(fit -> isDrawn(fit, found.get(0)) ? fit(fit) : fit(fit, noneDrawn()))
+            .toList();
+  }
+
+  private static boolean isDrawn(Found found, Found best) {
+    return found.model().equals(WEIBULL)
+        || (found.model().equals(best.model()) && !FOR_COMPARISON.contains(found.model()));
   }
 
   /**
@@ -103,10 +111,10 @@ final class FittedLives {
   }
 
   private Fit fit(Found found) {
-    List<Optional<Limits>> byVessels =
-        FOR_COMPARISON.contains(found.model())
-            ? Collections.nCopies(figures.size(), Optional.empty())
-            : limitsByVessels(found.model());
+    return fit(found, limitsByVessels(found.model()));
+  }
+
+  private Fit fit(Found found, List<Optional<Limits>> byVessels) {
     Confidence confidence = confidence(found.model());
     return new Fit(
         found.model(),
@@ -130,7 +138,11 @@ final class FittedLives {
   List<Optional<Limits>> limitsByVessels(LifeModel model) {
     return vessels
         .map(drawn -> drawn.limits(data -> values(model, data)))
-        .orElseGet(() -> Collections.nCopies(figures.size(), Optional.empty()));
+        .orElseGet(this::noneDrawn);
+  }
+
+  private List<Optional<Limits>> noneDrawn() {
+    return Collections.nCopies(figures.size(), Optional.empty());
   }
 
   private List<OptionalDouble> values(LifeModel model, LifeData data) {

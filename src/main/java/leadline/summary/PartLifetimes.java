@@ -54,8 +54,8 @@ public final class PartLifetimes {
       TableColumn.real(
           "fit_check_p",
           "1",
-          "of the best row of the fleet and the models: the share of lives drawn from the"
-              + " distribution, watched alike, that lie as far from their fit; at 0.05 or below"
+          "of the best row of the whole fleet: the share of lives drawn from the"
+              + " distribution, watched alike, that lie as far from their fit; at 0.05, the least that it can be,"
               + " even the best does not fit; empty where the lives do not tell");
   public static final TableColumn<String> LIMITS_BY_VESSELS =
       TableColumn.text(
@@ -123,7 +123,7 @@ public final class PartLifetimes {
   }
 
   private OptionalDouble fitCheck(Fit fit, double best) {
-    return group.stratum().level() != Level.VESSEL && fit.aicOrZero() == best
+    return group.stratum().level() == Level.FLEET && fit.aicOrZero() == best
         ? fits.fitCheck(fit.model())
         : OptionalDouble.empty();
   }
