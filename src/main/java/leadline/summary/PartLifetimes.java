@@ -55,8 +55,8 @@ public final class PartLifetimes {
           "fit_check_p",
           "1",
           "of the best row of the whole fleet: the share of lives drawn from the"
-              + " distribution, watched alike, that lie as far from their fit; at 0.05, the least that it can be,"
-              + " even the best does not fit; empty where the lives do not tell");
+              + " distribution, watched alike, that lie as far from their fit; at 0.05, the least that"
+              + " it can be, even the best does not fit; empty where the lives do not tell");
   public static final TableColumn<String> LIMITS_BY_VESSELS =
       TableColumn.text(
           "limits_by_vessels",
