@@ -9,6 +9,7 @@ import leadline.summary.EvidenceColumns;
 import leadline.summary.OverhaulIntervals;
 import leadline.summary.SharedColumns;
 import leadline.summary.SpringBreakage;
+import leadline.summary.SpringSurvival;
 import leadline.summary.TableColumn;
 import leadline.summary.TableRow;
 import leadline.summary.Verdict;
@@ -32,7 +33,7 @@ final class FigureInWords {
   static String ofIntervals(TableRow row) {
     return "MTBO: median %s; mean up to %s: %s; naive mean %s; %s completed, %s running; %s"
         .formatted(
-            real(row, OverhaulIntervals.KM_MEDIAN.estimate(), Numbers::hours),
+            estimate(row, OverhaulIntervals.KM_MEDIAN, Numbers::hours),
             real(row, OverhaulIntervals.RESTRICTED_TO, Numbers::hours),
             estimate(row, OverhaulIntervals.RESTRICTED_MEAN, Numbers::hours),
             real(row, OverhaulIntervals.NAIVE_MEAN, Numbers::hours),
@@ -54,6 +55,17 @@ final class FigureInWords {
             verdict(row));
   }
 
+  static String ofSpringLife(TableRow row) {
+    return "%s broken by %s since new: %s, by %s; %s springs known to have broken; %s"
+        .formatted(
+            row.need(SharedColumns.PART),
+            real(row, SpringSurvival.AGE, Numbers::hours),
+            estimate(row, SpringSurvival.BROKEN_BY, Numbers::share),
+            row.need(SpringSurvival.METHOD),
+            count(row, SpringSurvival.FAILURES),
+            verdict(row));
+  }
+
   private static String shares(TableRow row) {
     return "of those opened %s; of all %s if the unopened were sound, %s if broken; "
         .formatted(
@@ -65,12 +77,16 @@ final class FigureInWords {
   private static String estimate(
       TableRow row, EstimateColumns columns, Function<Double, String> inWords) {
     Optional<String> limits =
-        row.find(columns.lower())
-            .map(lower -> inWords.apply(lower) + " to " + inWords.apply(row.need(columns.upper())));
+        row.find(columns.lower()).map(lower -> inWords.apply(lower) + upper(row, columns, inWords));
     return row.find(columns.estimate())
         .map(inWords)
         .map(value -> value + " (" + limits.orElse("no limits") + ")")
         .orElse(NOT_KNOWN);
+  }
+
+  private static String upper(
+      TableRow row, EstimateColumns columns, Function<Double, String> inWords) {
+    return row.find(columns.upper()).map(inWords).map(upper -> " to " + upper).orElse(" or more");
   }
 
   private static String real(

@@ -1,22 +1,26 @@
 package leadline.publish;
 
 import java.util.List;
+import java.util.Optional;
 import leadline.fleet.Catalogue;
 import leadline.fleet.Component;
 import leadline.fleet.Reason;
 import leadline.history.OverhaulInterval.Subject;
 import leadline.publish.FleetFigures.Having;
+import leadline.quantity.RunningHours;
 import leadline.summary.ComponentRates;
 import leadline.summary.EvidenceColumns;
 import leadline.summary.OverhaulIntervals;
 import leadline.summary.SharedColumns;
 import leadline.summary.SpringBreakage;
+import leadline.summary.SpringSurvival;
 import leadline.summary.TableRow;
 
 /**
  * A month in a few lines for a terminal: of each component overhauled, how often it broke down, how
  * long it runs between overhauls, and of the non-return valve's spring, which is often left
- * unopened, how many were broken. Each figure comes with its limits, its counts and its verdict.
+ * unopened, how many were broken and how many are by the policy interval. Each figure comes with
+ * its limits, its counts and its verdict.
  */
 public final class MonthInWords {
 
@@ -46,34 +50,48 @@ public final class MonthInWords {
   }
 
   private void addComponent(Component component) {
-    Having named = new Having(SharedColumns.COMPONENT, component.name());
+    Having<String> named = new Having<>(SharedColumns.COMPONENT, component.name());
     figures
         .row(
             ComponentRates.SPEC,
             named,
-            new Having(ComponentRates.ENDPOINT, Reason.BREAKDOWN.word()))
+            new Having<>(ComponentRates.ENDPOINT, Reason.BREAKDOWN.word()))
         .filter(row -> row.need(EvidenceColumns.ELIGIBLE) > 0)
-        .ifPresent(row -> addFigures(row, named));
+        .ifPresent(row -> addFigures(row, named, component.interval()));
   }
 
-  private void addFigures(TableRow breakdowns, Having named) {
+  private void addFigures(TableRow breakdowns, Having<String> named, RunningHours interval) {
     text.add(
         breakdowns.need(SharedColumns.COMPONENT) + " " + FigureInWords.ofBreakdowns(breakdowns));
     figures
         .row(
             OverhaulIntervals.SPEC,
             named,
-            new Having(OverhaulIntervals.CLOCK, Subject.POSITION.word()))
+            new Having<>(OverhaulIntervals.CLOCK, Subject.POSITION.word()))
         .map(FigureInWords::ofIntervals)
         .ifPresent(text::addBelow);
     figures
         .row(
             SpringBreakage.SPEC,
             named,
-            new Having(SharedColumns.PART, OFTEN_UNOPENED),
-            new Having(SpringBreakage.HOURS_BAND, AT_ALL_AGES))
+            new Having<>(SharedColumns.PART, OFTEN_UNOPENED),
+            new Having<>(SpringBreakage.HOURS_BAND, AT_ALL_AGES))
         .map(FigureInWords::ofSpring)
         .ifPresent(text::addBelow);
+    springLife(named, interval, SpringSurvival.Method.WEIBULL)
+        .or(() -> springLife(named, interval, SpringSurvival.Method.NPMLE))
+        .map(FigureInWords::ofSpringLife)
+        .ifPresent(text::addBelow);
+  }
+
+  private Optional<TableRow> springLife(
+      Having<String> named, RunningHours interval, SpringSurvival.Method method) {
+    return figures.row(
+        SpringSurvival.SPEC,
+        named,
+        new Having<>(SharedColumns.PART, OFTEN_UNOPENED),
+        new Having<>(SpringSurvival.METHOD, method.word()),
+        new Having<>(SpringSurvival.AGE, interval.hours()));
   }
 
   private static String recordsInWords(RunManifest manifest) {

@@ -95,7 +95,7 @@ class OrderAndSplittingTest {
   }
 
   /** Every table's text, but for the time at which the last batch happened to be committed. */
-  private static Map<String, String> tables(Path out) throws IOException {
+  static Map<String, String> tables(Path out) throws IOException {
     Map<String, String> tables = new TreeMap<>();
     try (Stream<Path> files = Files.list(out.resolve("2024-12/tables"))) {
       for (Path file : files.filter(path -> path.toString().endsWith(".csv")).toList()) {

@@ -19,6 +19,7 @@ import leadline.summary.Level;
 import leadline.summary.OverhaulIntervals;
 import leadline.summary.SharedColumns;
 import leadline.summary.SpringBreakage;
+import leadline.summary.SpringSurvival;
 import leadline.summary.TableRow;
 import leadline.summary.TableSpec;
 import leadline.summary.Verdict;
@@ -31,6 +32,7 @@ class MonthInWordsTest {
   private final List<TableRow> rates = new ArrayList<>();
   private final List<TableRow> intervals = new ArrayList<>();
   private final List<TableRow> springs = new ArrayList<>();
+  private final List<TableRow> lives = new ArrayList<>();
 
   @Test
   void aFleetWithEnoughEvents() {
@@ -45,6 +47,7 @@ class MonthInWordsTest {
             .with(OverhaulIntervals.START_UNKNOWN, 34L)
             .with(OverhaulIntervals.NAIVE_MEAN, 6_240.4)
             .with(OverhaulIntervals.KM_MEDIAN.estimate(), 8_120.0)
+            .with(OverhaulIntervals.KM_MEDIAN.lower(), 7_900.0)
             .with(OverhaulIntervals.RESTRICTED_MEAN.estimate(), 7_950.0)
             .with(OverhaulIntervals.RESTRICTED_MEAN.lower(), 7_600.0)
             .with(OverhaulIntervals.RESTRICTED_MEAN.upper(), 8_300.0)
@@ -59,16 +62,31 @@ class MonthInWordsTest {
             .with(SpringBreakage.SHARE_IF_UNOPENED_SOUND, 22 / 310.0)
             .with(SpringBreakage.SHARE_IF_UNOPENED_BROKEN, 212 / 310.0)
             .build());
+    lives.add(
+        row(SpringSurvival.SPEC, "fuel-injector", Window.SINCE_START, 66, 310, Verdict.OK)
+            .with(SharedColumns.PART, "nrv-spring")
+            .with(SpringSurvival.METHOD, "weibull")
+            .with(SpringSurvival.AGE, 8_000.0)
+            .with(SpringSurvival.BROKEN_BY.estimate(), 0.123)
+            .with(SpringSurvival.BROKEN_BY.lower(), 0.07)
+            .with(SpringSurvival.BROKEN_BY.upper(), 0.18)
+            .with(SpringSurvival.LIMITS_BY, "profile-likelihood")
+            .with(SpringSurvival.FAILURES, 66L)
+            .with(SpringSurvival.OPENINGS, 120L)
+            .with(SpringSurvival.EXTRAPOLATED, "no")
+            .build());
     assertEquals(
         """
         2024-12: the fleet since its records began, known at 2025-01-10T12:00:00Z, 95 %
           limits in brackets
         fuel-injector breakdowns per million h: 212 (150 to 291); 38 in 179,301 h; ok
-          MTBO: median 8,120 h; mean up to 12,000 h: 7,950 h (7,600 h to 8,300 h); naive
-            mean 6,240 h; 210 completed, 96 running; ok
+          MTBO: median 8,120 h (7,900 h or more); mean up to 12,000 h: 7,950 h (7,600 h
+            to 8,300 h); naive mean 6,240 h; 210 completed, 96 running; ok
           nrv-spring: opened at 120 of 310 overhauls, 22 broken; of those opened 18.3 %
             (11.9 % to 26.4 %); of all 7.1 % if the unopened were sound, 68.4 % if
             broken; selective-opening: not opened as a routine, so no share of all
+          nrv-spring broken by 8,000 h since new: 12.3 % (7.0 % to 18.0 %), by weibull;
+            66 springs known to have broken; ok
         exhaust-valve breakdowns per million h: 2.50 (0.81 to 5.83); 5 in 2,000,000 h;
           ok
         records: 2 rows refused; 3 problems and questions for the vessels
@@ -120,7 +138,8 @@ class MonthInWordsTest {
         List.of(
             new PublishedTable(ComponentRates.SPEC, rates),
             new PublishedTable(OverhaulIntervals.SPEC, intervals),
-            new PublishedTable(SpringBreakage.SPEC, springs)),
+            new PublishedTable(SpringBreakage.SPEC, springs),
+            new PublishedTable(SpringSurvival.SPEC, lives)),
         new Catalogue(
             Stream.of("fuel-injector", "exhaust-valve").map(MonthInWordsTest::component).toList()));
   }
