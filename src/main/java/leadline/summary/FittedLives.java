@@ -92,7 +92,7 @@ final class FittedLives {
         : model.chanceOfSuchDistance(data);
   }
 
-  /** Weibull over assumed shapes. */
+  /** Weibull over assumed shapes; nothing where no life is known to have outlived any age. */
   List<Fit> assumed() {
     return LifeModel.ASSUMED.stream().flatMap(model -> assumed(model).stream()).toList();
   }
@@ -122,9 +122,22 @@ final class FittedLives {
         IntStream.range(0, figures.size())
             .mapToObj(
                 index ->
-                    HeadlineFigure.of(
-                        figures.get(index), found.fit(), confidence, byVessels.get(index)))
+                    assumedShape(figures.get(index), found.model())
+                        .orElseGet(
+                            () ->
+                                HeadlineFigure.of(
+                                    figures.get(index),
+                                    found.fit(),
+                                    confidence,
+                                    byVessels.get(index))))
             .toList());
+  }
+
+  private static Optional<HeadlineFigure> assumedShape(LifeFigure figure, LifeModel model) {
+    return figure.behaviour() == LifeFigure.Behaviour.GIVEN_BY_SHAPE
+            && model instanceof AssumedShape assumed
+        ? Optional.of(HeadlineFigure.assumed(figure, assumed))
+        : Optional.empty();
   }
 
   /** Of profile-likelihood limits: higher where a shape too is fitted to few lives. */

@@ -37,17 +37,21 @@ record HeadlineFigure(
         .orElseGet(() -> of(figure, value, likelihood, LimitsBy.PROFILE_LIKELIHOOD));
   }
 
+  /** A shape that was assumed is no estimate, and has no limits. */
+  static HeadlineFigure assumed(LifeFigure figure, AssumedShape model) {
+    return new HeadlineFigure(
+        figure,
+        OptionalDouble.of(model.shape()),
+        OptionalDouble.empty(),
+        OptionalDouble.empty(),
+        LimitsBy.NONE);
+  }
+
   /** Where nothing failed: only the side on which the lives set a limit. */
   static HeadlineFigure withoutFailure(LifeFigure figure, AssumedShape model, double leastScale) {
     double limit = figure.value(LifeFamily.WEIBULL, model.shape(), leastScale);
     return switch (figure.behaviour()) {
-      case GIVEN_BY_SHAPE ->
-          new HeadlineFigure(
-              figure,
-              OptionalDouble.of(limit),
-              OptionalDouble.empty(),
-              OptionalDouble.empty(),
-              LimitsBy.PROFILE_LIKELIHOOD);
+      case GIVEN_BY_SHAPE -> assumed(figure, model);
       case GROWS_WITH_SCALE ->
           new HeadlineFigure(
               figure,
@@ -82,7 +86,7 @@ record HeadlineFigure(
         .with(figure.columns().upper(), upper);
   }
 
-  /** Limits that meet are no limits but an assumption. */
+  /** Limits that meet are no limits but an assumption: the exponential's shape. */
   private static HeadlineFigure of(
       LifeFigure figure, OptionalDouble value, Limits limits, LimitsBy limitsBy) {
     boolean isAssumed = limits.lower() == limits.upper();

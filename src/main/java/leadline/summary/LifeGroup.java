@@ -1,6 +1,7 @@
 package leadline.summary;
 
 import java.io.Serializable;
+import java.util.List;
 import leadline.quantity.RunningHours;
 
 /**
@@ -15,7 +16,7 @@ public record LifeGroup(Edition edition, PartSubject subject, Stratum<LifeCounts
     RoutineLives lives = RoutineLives.of(stratum, subject.part());
     return new LifeRows(
         new PartLifetimes(this, lives).rows(),
-        subject.part().isSpring() ? new SpringSurvival(this, lives).rows() : java.util.List.of());
+        subject.part().isSpring() ? new SpringSurvival(this, lives).rows() : List.of());
   }
 
   RunningHours policyInterval() {

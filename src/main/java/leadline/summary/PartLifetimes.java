@@ -108,7 +108,7 @@ public final class PartLifetimes {
   /** By distribution. */
   List<TableRow> rows() {
     return switch (verdict) {
-      case WRONG_CLOCK, INSUFFICIENT, SELECTIVE_OPENING -> List.of(countsOnly());
+      case WRONG_CLOCK, INSUFFICIENT, SELECTIVE_OPENING -> List.of(countsOnly(verdict));
       case TOO_FEW -> rows(fits.assumed(), Verdict.TOO_FEW);
       case OK -> {
         List<Fit> free = fits.free();
@@ -118,6 +118,9 @@ public final class PartLifetimes {
   }
 
   private List<TableRow> rows(List<Fit> fits, Verdict supported) {
+    if (fits.isEmpty()) {
+      return List.of(countsOnly(supported));
+    }
     double best = fits.stream().mapToDouble(Fit::aicOrZero).min().orElse(0);
     return fits.stream().map(fit -> row(fit, best, supported)).toList();
   }
@@ -146,8 +149,8 @@ public final class PartLifetimes {
     return row.build();
   }
 
-  private TableRow countsOnly() {
-    return counts(verdict)
+  private TableRow countsOnly(Verdict supported) {
+    return counts(supported)
         .with(DISTRIBUTION, NONE)
         .with(LIMITS_BY_VESSELS, NONE)
         .with(EXTRAPOLATED, NONE)

@@ -160,6 +160,14 @@ class PartLifetimesTest {
   }
 
   @Test
+  void whereNothingIsKnownToHaveLastedTheRowHasCountsOnly() {
+    TableRow row = springs(broken(opening("one"), 0, 8_000, 3).alone()).fleet().only();
+    assertEquals("none", row.need(DISTRIBUTION));
+    assertEquals("too-few", row.need(EvidenceColumns.VERDICT));
+    assertEquals(3, row.need(PartLifetimes.INTERVAL));
+  }
+
+  @Test
   void aPartNeverSeenHasNothingToTell() {
     TestMachine machine = working(opening("one"), 0, 7);
     machine.life(INJECTOR, NRV_SPRING, new Observation.NoAge());
