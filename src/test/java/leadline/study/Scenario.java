@@ -69,32 +69,36 @@ enum Scenario {
   SUSPECTS_IN("the same; with the vessels that open what looks suspect") {
     @Override
     SpringLives lives(List<VesselHistory> fleet) {
-      return SpringLives.ofAll(INJECTOR, SPRING, MONTH, fleet, UnaryOperator.identity());
+      return SpringLives.ofAll(injector(), part(), MONTH, fleet, UnaryOperator.identity());
     }
   },
   REPLACED_UNOPENED(
       "openings by the toss of a coin, 3 in 10 unopened springs renewed: by the rules of lives") {
     @Override
     SpringLives lives(List<VesselHistory> fleet) {
-      return SpringLives.ofAll(INJECTOR, SPRING, MONTH, fleet, UnaryOperator.identity());
+      return SpringLives.ofAll(injector(), part(), MONTH, fleet, UnaryOperator.identity());
     }
   },
   REPLACED_SOUND("the same; springs renewed unopened counted as sound") {
     @Override
     SpringLives lives(List<VesselHistory> fleet) {
-      return SpringLives.ofAll(INJECTOR, SPRING, MONTH, fleet, UnaryOperator.identity());
+      return SpringLives.ofAll(injector(), part(), MONTH, fleet, UnaryOperator.identity());
     }
 
     @Override
     VesselRecords written(VesselRecords records) {
       return withFindings(records, Scenario::renewedUnopenedAsSound);
     }
+  },
+  MAIN_SPRING("the main spring, of which half of the failures show in service: by the rules") {
+    @Override
+    String spring() {
+      return "main-spring";
+    }
   };
 
   private static final ReportMonth MONTH = ReportMonth.parse("2024-12");
   private static final double AGE = 8_000;
-  private static final Component INJECTOR = catalogue().components().get(0);
-  private static final Part SPRING = INJECTOR.part("nrv-spring").orElseThrow();
 
   private final String words;
 
@@ -108,12 +112,17 @@ enum Scenario {
 
   FleetPlan plan() {
     return switch (this) {
-      case ALIKE, UNOPENED_SOUND, FOUND_IS_JUST, RUNNING_OUT -> plain();
+      case ALIKE, UNOPENED_SOUND, FOUND_IS_JUST, RUNNING_OUT, MAIN_SPRING -> plain();
       case UNLIKE -> unlike();
       case ORIGIN_UNKNOWN, ORIGIN_TAKEN_NEW -> plain().withPractice(unstated());
       case SUSPECTS, SUSPECTS_IN -> suspects();
       case REPLACED_UNOPENED, REPLACED_SOUND -> replacing();
     };
+  }
+
+  /** The spring in question, the only part of the fleet. */
+  String spring() {
+    return "nrv-spring";
   }
 
   /** The records as the estimate takes them. */
@@ -127,7 +136,7 @@ enum Scenario {
   }
 
   SpringLives lives(List<VesselHistory> fleet) {
-    return SpringLives.routine(INJECTOR, SPRING, MONTH, fleet, this::bent);
+    return SpringLives.routine(injector(), part(), MONTH, fleet, this::bent);
   }
 
   /**
@@ -136,7 +145,7 @@ enum Scenario {
    * None where vessels are unlike and the figure is a parameter: the marginal is no Weibull.
    */
   OptionalDouble truth(String figure) {
-    PartModel model = PartModels.of(INJECTOR, SPRING);
+    PartModel model = PartModels.of(injector(), part());
     double variance = plan().influences().vesselVariance();
     return switch (figure) {
       case "failed_by_8000_h_share" ->
@@ -147,13 +156,21 @@ enum Scenario {
     };
   }
 
+  Component injector() {
+    return plan().catalogue().components().get(0);
+  }
+
+  Part part() {
+    return injector().part(spring()).orElseThrow();
+  }
+
   private static double failedBy(double hazard, double variance) {
     return variance == 0
         ? -Math.expm1(-hazard)
         : -Math.expm1(-Math.log1p(variance * hazard) / variance);
   }
 
-  private static FleetPlan plain() {
+  private FleetPlan plain() {
     return FleetPlan.usual(catalogue(), RecoveryStudy.YEARS)
         .withComponents(Set.of("fuel-injector"))
         .withReadings(ReadingHabit.WEEKLY)
@@ -163,15 +180,15 @@ enum Scenario {
         .withInfluences(Influences.NONE);
   }
 
-  private static FleetPlan unlike() {
+  private FleetPlan unlike() {
     return plain().withInfluences(Influences.NONE.withVesselVariance(1 / 6.0));
   }
 
-  private static FleetPlan suspects() {
+  private FleetPlan suspects() {
     return plain().withHabits(new HabitMix(.5, 0, 0, .5));
   }
 
-  private static FleetPlan replacing() {
+  private FleetPlan replacing() {
     return plain()
         .withHabits(HabitMix.all(OpeningHabit.SOMETIMES))
         .withPractice(new Practice(0, .3, .08, .30));
@@ -181,7 +198,7 @@ enum Scenario {
     return new Practice(0, .02, .08, 0);
   }
 
-  private static Catalogue catalogue() {
+  private Catalogue catalogue() {
     SharedFolder shared =
         new SharedFolder(Path.of(System.getProperty("leadline.home", ".")).resolve("shared"));
     return new Catalogue(
@@ -195,7 +212,7 @@ enum Scenario {
                         component.machineKinds(),
                         component.interval(),
                         component.parts().stream()
-                            .filter(part -> part.name().equals("nrv-spring"))
+                            .filter(part -> part.name().equals(spring()))
                             .toList()))
             .toList());
   }
