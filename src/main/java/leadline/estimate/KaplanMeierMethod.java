@@ -10,6 +10,7 @@ import leadline.stats.KaplanMeier;
 import leadline.stats.Limits;
 import leadline.stats.NelsonAalen;
 import leadline.stats.ObservedTime;
+import leadline.stats.RestrictedMean;
 import leadline.stats.SurvivalPoint;
 import leadline.stats.SurvivalTally;
 
@@ -43,20 +44,66 @@ final class KaplanMeierMethod implements Method {
     List<NelsonAalen.Point> hazard = NelsonAalen.of(tally).points();
     Function<SurvivalPoint, Optional<Limits>> plain = point -> point.plainLimits(confidence);
     Function<SurvivalPoint, Optional<Limits>> logLog = point -> point.logLogLimits(confidence);
-    return new EstimateResults()
-        .numbers("km.time", points, SurvivalPoint::time)
-        .numbers("km.n_risk", points, SurvivalPoint::atRisk)
-        .numbers("km.n_event", points, SurvivalPoint::events)
-        .numbers("km.surv", points, SurvivalPoint::survival)
-        .numbers("km.se_greenwood", points, point -> point.standardError().orElse(Double.NaN))
-        .numbers("km.loglog_lo", points, limit(logLog, Limits::lower))
-        .numbers("km.loglog_hi", points, limit(logLog, Limits::upper))
-        .numbers("km.plain_lo", points, limit(plain, Limits::lower))
-        .numbers("km.plain_hi", points, limit(plain, Limits::upper))
-        .number("km.median_first", curve.median().orElse(Double.POSITIVE_INFINITY))
-        .number("km.median_R", curve.medianAtMidpoint().orElse(Double.POSITIVE_INFINITY))
-        .numbers("na.cumhaz", hazard, NelsonAalen.Point::cumulativeHazard)
-        .numbers("na.var_poisson", hazard, NelsonAalen.Point::variance);
+    EstimateResults results =
+        new EstimateResults()
+            .numbers("km.time", points, SurvivalPoint::time)
+            .numbers("km.n_risk", points, SurvivalPoint::atRisk)
+            .numbers("km.n_event", points, SurvivalPoint::events)
+            .numbers("km.surv", points, SurvivalPoint::survival)
+            .numbers("km.se_greenwood", points, point -> point.standardError().orElse(Double.NaN))
+            .numbers("km.loglog_lo", points, limit(logLog, Limits::lower))
+            .numbers("km.loglog_hi", points, limit(logLog, Limits::upper))
+            .numbers("km.plain_lo", points, limit(plain, Limits::lower))
+            .numbers("km.plain_hi", points, limit(plain, Limits::upper))
+            .number("km.median_first", curve.median().orElse(Double.POSITIVE_INFINITY))
+            .number("km.median_R", curve.medianAtMidpoint().orElse(Double.POSITIVE_INFINITY))
+            .numbers("na.cumhaz", hazard, NelsonAalen.Point::cumulativeHazard)
+            .numbers("na.var_poisson", hazard, NelsonAalen.Point::variance);
+    addQuantiles(results, curve, settings);
+    addRestrictedMean(results, curve, settings);
+    return results;
+  }
+
+  private static void addQuantiles(
+      EstimateResults results, KaplanMeier curve, EstimateSettings settings) {
+    List<Double> shares = settings.numbers(Setting.QUANTILES).orElse(List.of());
+    if (shares.stream().anyMatch(share -> !(share > 0 && share < 1))) {
+      throw settings.unusable(Setting.QUANTILES, "must be more than 0 and less than 1");
+    }
+    if (shares.isEmpty()) {
+      return;
+    }
+    Function<Double, Optional<Limits>> limits =
+        share -> curve.quantileLimits(share, settings.confidence());
+    results
+        .numbers(
+            "km.quantile", shares, share -> curve.quantile(share).orElse(Double.POSITIVE_INFINITY))
+        .numbers(
+            "km.quantile_loglog_lo",
+            shares,
+            share -> limits.apply(share).map(Limits::lower).orElse(Double.NaN))
+        .numbers(
+            "km.quantile_loglog_hi",
+            shares,
+            share -> limits.apply(share).map(Limits::upper).orElse(Double.NaN));
+  }
+
+  private static void addRestrictedMean(
+      EstimateResults results, KaplanMeier curve, EstimateSettings settings) {
+    OptionalDouble horizon = settings.number(Setting.HORIZON);
+    if (horizon.isEmpty()) {
+      return;
+    }
+    if (!(horizon.getAsDouble() > 0)) {
+      throw settings.unusable(Setting.HORIZON, "must be more than 0");
+    }
+    Optional<RestrictedMean> mean = curve.restrictedMean(horizon.getAsDouble());
+    Optional<Limits> limits = mean.flatMap(found -> found.logitLimits(settings.confidence()));
+    results
+        .number("km.restricted_mean", mean.map(RestrictedMean::mean).orElse(Double.NaN))
+        .number("km.restricted_mean_se", mean.map(RestrictedMean::standardError).orElse(Double.NaN))
+        .number("km.restricted_mean_logit_lo", limits.map(Limits::lower).orElse(Double.NaN))
+        .number("km.restricted_mean_logit_hi", limits.map(Limits::upper).orElse(Double.NaN));
   }
 
   private static ToDoubleFunction<SurvivalPoint> limit(

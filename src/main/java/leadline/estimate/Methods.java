@@ -10,7 +10,7 @@ import java.util.Optional;
  * <pre>
  * | METHOD | prints | reads |
  * |---|---|---|
- * | `kaplan-meier` | `km.*`, `na.*` (Nelson-Aalen); given an age reached, with the setting `conditional_on` | life, exact or right-censored |
+ * | `kaplan-meier` | `km.*`, `na.*` (Nelson-Aalen); given an age reached, with the setting `conditional_on`; times by which the shares of the setting `quantiles` have ended, and the mean up to the setting `horizon` | life, exact or right-censored |
  * | `turnbull` | `npmle.*`; no other masses have a log-likelihood higher by more than `npmle.loglik_shortfall_at_most`; `npmle.F_actuarial` where all were inspected at common ages | life, any censoring, known from their start |
  * | `fit` | `exponential.*`, `weibull.*`, `lognormal.*`, `gamma.*`, `log_logistic.*`, `weibull_fixed_shape_B.*` for each B of the setting `fixed_shapes` | life, any censoring, delayed entry |
  * | `regression` | `regression.*`, a Weibull regression with proportional hazards: `.hazard_ratio` of each of `.covariates`, `.lr_p` of each of `.columns` | life, any censoring, delayed entry; the columns named by the setting `covariates`, else `group` and those whose name begins with `x_`; numbers, or words, each compared with the first |

@@ -28,6 +28,8 @@ public enum Setting {
       "conditional_on",
       "AGE",
       "Survival given that this age was reached; from the start if absent."),
+  QUANTILES("quantiles", "SHARES", "Shares ended, for the times by which they have, with limits."),
+  HORIZON("horizon", "TIME", "Up to which the mean of durations is taken, with limits."),
   COVARIATES(
       "covariates",
       "COLUMNS",

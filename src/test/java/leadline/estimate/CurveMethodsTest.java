@@ -197,6 +197,42 @@ class CurveMethodsTest {
     assertTrue(message.contains(fault), message);
   }
 
+  /**
+   * Quantiles of the maintained group of the leukaemia trial (Miller 1981, 11 patients), limits by
+   * R 4.2.2, {@code quantile(survfit(..., conf.type = "log-log"))}; at 31 and 48 weeks R's midpoint
+   * convention does not matter. The mean up to 48 weeks and its error: R's {@code summary(rmean)}.
+   */
+  @Test
+  void quantilesAndAMeanUpToAHorizon() throws IOException {
+    Path settings =
+        Files.writeString(
+            folder.resolve("settings.json"),
+            "{\"quantiles\": [0.1, 0.25, 0.5, 0.75], \"horizon\": 48}");
+    JsonNode results =
+        run(
+            "kaplan-meier",
+            LIFE
+                + ";9,9,,1;13,13,,1;13,,,1;18,18,,1;23,23,,1;28,,,1;31,31,,1;34,34,,1;45,,,1"
+                + ";48,48,,1;161,,,1",
+            EstimateSettings.read(settings));
+    assertEquals("[13.0,18.0,31.0,48.0]", results.get("km.quantile").toString());
+    assertEquals("[9.0,9.0,13.0,31.0]", results.get("km.quantile_loglog_lo").toString());
+    assertEquals(
+        "[18.0,34.0,\"Infinity\",\"Infinity\"]", results.get("km.quantile_loglog_hi").toString());
+    assertEquals(31.843182, results.get("km.restricted_mean").doubleValue(), 5e-7);
+    assertEquals(4.527885, results.get("km.restricted_mean_se").doubleValue(), 5e-7);
+    double share = Math.log(31.843182 / (48 - 31.843182));
+    double margin = 1.959964 * 4.527885 * 48 / (31.843182 * (48 - 31.843182));
+    assertEquals(
+        48 / (1 + Math.exp(margin - share)),
+        results.get("km.restricted_mean_logit_lo").doubleValue(),
+        1e-4);
+    assertEquals(
+        48 / (1 + Math.exp(-margin - share)),
+        results.get("km.restricted_mean_logit_hi").doubleValue(),
+        1e-4);
+  }
+
   private JsonNode run(String method, String lines) throws IOException {
     return run(method, lines, EstimateSettings.none());
   }
