@@ -76,19 +76,24 @@ public final class PlainLayoutWriter implements FleetWriter {
    */
   public PlainLayoutWriter(Path folder) throws IOException {
     this.folder = Files.createDirectories(folder);
-    this.machines = new CsvFile(folder.resolve("machines.csv"), names(MACHINES));
+    this.machines = new CsvFile(folder.resolve("machines.csv"), ",", names(MACHINES));
   }
 
   @Override
   public void write(SampleVessel vessel) throws IOException {
     write(vessel.rows(RecordKind.MACHINES), MACHINES, machines);
+    String separator = isFaulty(vessel) ? ";" : ",";
     for (RecordKind kind : List.of(RecordKind.HOURS, RecordKind.OVERHAULS, RecordKind.FINDINGS)) {
       List<Column<?>> columns = BY_VESSEL.getOrDefault(kind, List.of());
       Path file = folder.resolve(kind.word() + "_" + vessel.character().vessel() + ".csv");
-      try (CsvFile csv = new CsvFile(file, names(columns))) {
+      try (CsvFile csv = new CsvFile(file, separator, names(columns))) {
         write(vessel.rows(kind), columns, csv);
       }
     }
+  }
+
+  private static boolean isFaulty(SampleVessel vessel) {
+    return vessel.errors().stream().anyMatch(error -> error.kind() == RecordError.SEPARATOR_FAULT);
   }
 
   @Override

@@ -31,7 +31,9 @@ public enum RecordError implements Written {
   /** The main engine gets a new counter. */
   COUNTER_REPLACED(5 / 24.0, "vessels"),
   /** The main engine's counter passes 99,999. */
-  ROLL_OVER(1 / 24.0, "vessels");
+  ROLL_OVER(1 / 24.0, "vessels"),
+  /** All files of the vessel part their cells by semicolons, so that no reader of commas can. */
+  SEPARATOR_FAULT(0, "vessels");
 
   private final double usual;
   private final String counted;

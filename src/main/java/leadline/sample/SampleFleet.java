@@ -56,6 +56,9 @@ public final class SampleFleet {
       its = draw.branch("vessel", number);
       character = VesselCharacter.drawn(plan, VesselName.of(number, draw), its.branch("character"));
       errors = new ErrorList(character.vessel());
+      if (its.branch("separator").chance(plan.errors().of(RecordError.SEPARATOR_FAULT))) {
+        errors.add(RecordError.SEPARATOR_FAULT, "all", "", "");
+      }
     }
 
     SampleVessel vessel() {

@@ -26,6 +26,7 @@ public final class TruthWriter implements FleetWriter {
     vessels =
         new CsvFile(
             folder.resolve("vessels.csv"),
+            ",",
             List.of(
                 "vessel",
                 "engine_type",
@@ -39,6 +40,7 @@ public final class TruthWriter implements FleetWriter {
     lives =
         new CsvFile(
             folder.resolve("lives.csv"),
+            ",",
             List.of(
                 "vessel",
                 "machine",
@@ -54,7 +56,9 @@ public final class TruthWriter implements FleetWriter {
                 "ended"));
     errors =
         new CsvFile(
-            folder.resolve("errors.csv"), List.of("vessel", "file", "record", "part", "error"));
+            folder.resolve("errors.csv"),
+            ",",
+            List.of("vessel", "file", "record", "part", "error"));
   }
 
   @Override

@@ -55,6 +55,24 @@ class SampleCommandTest {
     assertEquals(10, larger.size());
   }
 
+  /** Such files cannot be read, and say so; the other vessels' can. */
+  @Test
+  void aVesselWithTheWrongSeparatorWritesItInAllItsFiles() throws IOException {
+    write("wrong", "--vessels", 2, "--set", "separator-fault=1");
+    files(folder.resolve("wrong"))
+        .forEach(
+            (name, text) ->
+                assertEquals(name.equals("machines.csv"), text.startsWith("vessel,"), name));
+    Ran check = Program.forScheduler().run("check", "--inbox", folder.resolve("wrong"));
+    assertEquals(2, check.exit());
+    assertEquals(
+        6,
+        (check.out() + check.err())
+            .lines()
+            .filter(line -> line.contains("no column name is known"))
+            .count());
+  }
+
   @Test
   void theTruthLiesBesideTheExports() throws IOException {
     Ran ran =

@@ -23,7 +23,9 @@ import org.junit.jupiter.params.provider.EnumSource;
 /** Every error is planted where its list says, as often as it should be, and can be found there. */
 class PlantedErrorsTest {
 
-  private static final FleetPlan PLAN = SampleCatalogue.usual(3);
+  private static final ErrorRates ALL =
+      ErrorRates.usual().with(RecordError.SEPARATOR_FAULT, 2 / 24.0);
+  private static final FleetPlan PLAN = SampleCatalogue.usual(3).withErrors(ALL);
   private static final List<SampleVessel> VESSELS = vessels(PLAN);
 
   private static List<SampleVessel> vessels(FleetPlan plan) {
@@ -34,7 +36,7 @@ class PlantedErrorsTest {
   @ParameterizedTest
   @EnumSource(RecordError.class)
   void aShareOfNoneIsNone(RecordError kind) {
-    FleetPlan plan = PLAN.withErrors(ErrorRates.usual().with(kind, 0));
+    FleetPlan plan = PLAN.withErrors(ALL.with(kind, 0));
     assertEquals(0, planted(vessels(plan), kind));
     assertTrue(planted(VESSELS, kind) > 0);
   }
@@ -54,6 +56,7 @@ class PlantedErrorsTest {
     assertShare(RecordError.STALE_MONTH, .01, 60L * 5 * 34);
     assertShare(RecordError.COUNTER_REPLACED, 5 / 24.0, 60);
     assertShare(RecordError.ROLL_OVER, 1 / 24.0, 60);
+    assertShare(RecordError.SEPARATOR_FAULT, 2 / 24.0, 60);
   }
 
   /** A few of the hundred are also another error, or stand on a row written twice. */
