@@ -77,15 +77,17 @@ public final class SpringSurvival {
    * By method and age: every eighth of the policy interval, and one row where there is no curve.
    */
   List<TableRow> rows() {
-    return switch (verdict) {
-      case WRONG_CLOCK, INSUFFICIENT, SELECTIVE_OPENING ->
-          List.of(
-              row(Method.NPMLE, group.policyInterval())
-                  .with(LIMITS_BY, LimitsBy.NONE.word())
-                  .build());
-      case TOO_FEW -> byOpenings();
-      case OK -> Stream.concat(byOpenings().stream(), byWeibull().stream()).toList();
-    };
+    List<TableRow> curves =
+        switch (verdict) {
+          case WRONG_CLOCK, INSUFFICIENT, SELECTIVE_OPENING -> List.of();
+          case TOO_FEW -> byOpenings();
+          case OK -> Stream.concat(byOpenings().stream(), byWeibull().stream()).toList();
+        };
+    return curves.isEmpty() ? List.of(withoutCurve()) : curves;
+  }
+
+  private TableRow withoutCurve() {
+    return row(Method.NPMLE, group.policyInterval()).with(LIMITS_BY, LimitsBy.NONE.word()).build();
   }
 
   private List<TableRow> byOpenings() {

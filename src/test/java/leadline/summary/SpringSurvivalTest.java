@@ -134,6 +134,15 @@ class SpringSurvivalTest {
     assertEquals("none", row.need(LIMITS_BY));
   }
 
+  @Test
+  void springsAllKnownFromALaterAgeOnHaveARowWithoutACurve() {
+    TestMachine machine = opening("one");
+    machine.lifeFrom(3_000, INJECTOR, NRV_SPRING, working(9_000));
+    TableRow row = fleet(machine.alone()).only();
+    assertEquals("too-few", row.need(EvidenceColumns.VERDICT));
+    assertEquals(Optional.empty(), row.find(BROKEN_BY.estimate()));
+  }
+
   @ParameterizedTest
   @ValueSource(longs = {1, 2, 3})
   void curvesRiseAndLieWithinTheirEdgesAndLimits(long seed) {
