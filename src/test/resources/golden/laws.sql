@@ -203,3 +203,43 @@ FROM (
     sum(amount) FILTER ("window" = 'month') AS month
   FROM additive WHERE source <> 'overhaul_intervals' GROUP BY ALL
 ) AS r;
+
+-- What the exports brought
+
+INSERT INTO laws
+SELECT 'rows read are stored or refused', r::VARCHAR, rows_read = rows_stored + rows_refused FROM intake_log AS r;
+
+INSERT INTO laws
+SELECT 'rules are broken by refused rows, each of them by at most all and together by at least as many', r::VARCHAR,
+  CASE WHEN rows_refused = 0 THEN rules_broken IS NULL
+    ELSE list_max(counts) <= rows_refused AND list_sum(counts) >= rows_refused END
+FROM (
+  SELECT *, list_transform(regexp_extract_all(rules_broken, '[a-z-]+ ([0-9]+)', 1), n -> n::BIGINT) AS counts
+  FROM intake_log
+) AS r;
+
+INSERT INTO laws
+SELECT 'the log has every file of the manifest, and no other, with its digest and counts', coalesce(l::VARCHAR, m::VARCHAR),
+  l.digest = m.digest AND l.rows_read = m.read AND l.rows_stored = m.stored AND l.rows_refused = m.refused
+    AND l.committed_at = m.committed_at
+FROM intake_log AS l
+FULL JOIN manifest_inputs AS m ON m.batch = l.batch AND m.name = l.file;
+
+INSERT INTO laws
+SELECT 'what the log says was stored is what the census of the manifest counts', r::VARCHAR, stored = counted
+FROM (
+  SELECT (SELECT sum(rows_stored) FROM intake_log) AS stored,
+    (SELECT sum("current" + duplicate + superseded + withdrawn) FROM manifest_records) AS counted
+) AS r;
+
+INSERT INTO laws
+SELECT 'a word that is not mapped stands in at least one row of at most as many vessels', r::VARCHAR,
+  "rows" >= 1 AND vessels <= "rows" AND (rows > 1 OR (first_batch = last_batch AND first_file = last_file AND first_line = last_line))
+FROM unmapped_words AS r;
+
+INSERT INTO laws
+SELECT 'a word that is not mapped stands where a file of the log broke a rule of words', u::VARCHAR,
+  regexp_matches(f.rules_broken, 'unknown-(word|part|component)') AND regexp_matches(l.rules_broken, 'unknown-(word|part|component)')
+FROM unmapped_words AS u
+LEFT JOIN intake_log AS f ON f.batch = u.first_batch AND f.file = u.first_file
+LEFT JOIN intake_log AS l ON l.batch = u.last_batch AND l.file = u.last_file;

@@ -21,6 +21,15 @@ SELECT published.csv.path AS path, published.csv.bytes AS bytes, published.csv.h
 UNION ALL
 SELECT published.parquet.path, published.parquet.bytes, published.parquet.hash FROM manifest_tables;
 
+CREATE TABLE manifest_inputs AS
+SELECT batch, committed_at::TIMESTAMPTZ AS committed_at, unnest(files, recursive := true)
+FROM (SELECT unnest(inputs, recursive := true) FROM read_json(getvariable('month') || '/run.json'));
+
+CREATE TABLE manifest_records AS
+SELECT unnest(map_values(records), recursive := true)
+FROM read_json(getvariable('month') || '/run.json', columns = {records:
+  'MAP(VARCHAR, STRUCT("current" BIGINT, duplicate BIGINT, superseded BIGINT, withdrawn BIGINT))'});
+
 -- The types of the standard as an SQL reader has them.
 CREATE TABLE fields AS
 SELECT "table", name, required, position, position_in_key,

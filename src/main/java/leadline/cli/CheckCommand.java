@@ -20,19 +20,24 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 
-/** Settings and an inbox, looked at without writing. */
+/** Settings, an inbox and a lake, looked at without writing. */
 @Command(
     name = "check",
     description = {
-      "Finds faults in job files and in an inbox, and writes nothing.",
+      "Finds faults in job files, an inbox or a lake, and writes nothing.",
       "",
       "Prints every fault of the catalogue, the job files and the exports with its file, line and"
           + " column, and what to do. Refused rows alone are no failure, as they are none to"
-          + " `ingest`."
+          + " `ingest`.",
+      "",
+      "Of a lake, counts again the rows of every batch and run, and prints every count that"
+          + " differs from what the batch or run itself tells, with what to do; then the exit code"
+          + " is 3. This needs the engine's libraries, but does not start the engine."
     },
     footer = {
       "  leadline check jobs/monthly.json",
       "  leadline check --inbox exports/2026-10",
+      "  leadline check --lake lake",
       "  leadline check"
     })
 final class CheckCommand implements Callable<Integer> {
@@ -44,6 +49,9 @@ final class CheckCommand implements Callable<Integer> {
 
   @Option(names = "--inbox", paramLabel = "DIR", description = "A folder of exports to check.")
   private @Nullable Path inbox;
+
+  @Option(names = "--lake", paramLabel = "LAKE", description = "A lake to count again.")
+  private @Nullable Path lake;
 
   @Override
   public Integer call() throws IOException {
@@ -60,7 +68,15 @@ final class CheckCommand implements Callable<Integer> {
     if (inbox != null && catalogue.isPresent()) {
       allSound &= new InboxCheck(leadline.console, catalogue.get(), now).isUsable(inbox);
     }
-    return (allSound ? ExitCode.DONE : ExitCode.UNUSABLE_INPUT).number();
+    boolean countsAgree = lake == null || new LakeCheck(leadline.console).agrees(lake);
+    return exitCode(allSound, countsAgree).number();
+  }
+
+  private static ExitCode exitCode(boolean allSound, boolean countsAgree) {
+    if (!countsAgree) {
+      return ExitCode.REFUSED;
+    }
+    return allSound ? ExitCode.DONE : ExitCode.UNUSABLE_INPUT;
   }
 
   /** The settings of a file, unless something is wrong with it; says either. */

@@ -5,6 +5,7 @@ enum ExitCode {
   DONE(0, "done"),
   UNEXPECTED(1, "a fault of the program"),
   UNUSABLE_INPUT(2, "command line, settings or an input file to mend"),
+  REFUSED(3, "refused by a quality gate"),
   TRY_AGAIN(75, "the lake is in use: try again later");
 
   private final int number;

@@ -74,6 +74,12 @@ public final class Cells {
       return this;
     }
 
+    /** The value put into the column so far. */
+    @SuppressWarnings("unchecked") // `with` let in only values of the column's own type
+    public <T> Optional<T> find(Column<T> column) {
+      return Optional.ofNullable((T) values[column.index()]);
+    }
+
     /** The row, with every empty cell that stands for a value filled in. */
     public Cells build() {
       kind.layout().columns().forEach(this::fillIn);

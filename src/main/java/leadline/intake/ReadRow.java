@@ -3,6 +3,7 @@ package leadline.intake;
 import java.util.List;
 import java.util.SortedMap;
 import leadline.fleet.Cells;
+import leadline.fleet.RecordKind;
 import leadline.problem.RowFault;
 
 /**
@@ -16,4 +17,13 @@ record ReadRow(
     Cells.Builder cells,
     SortedMap<String, String> extras,
     int trimmedCells,
-    List<RowFault> faults) {}
+    List<RowFault> faults) {
+
+  /** Every layout begins with the vessel. */
+  private static final int VESSEL = 0;
+
+  /** The vessel that the row names; empty where it names none. */
+  String vessel(RecordKind kind) {
+    return cells.find(kind.layout().columns().get(VESSEL)).map(Object::toString).orElse("");
+  }
+}

@@ -3,12 +3,14 @@ package leadline.job;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import leadline.lake.Engine;
+import leadline.lake.IntakeRecords;
 import leadline.lake.KnownAt;
 import leadline.lake.Lake;
 import leadline.lake.RecordFiles;
@@ -47,7 +49,9 @@ final class Compute {
     }
     Instant rebuilt = clock.instant();
     List<LifeRows> lives = engine.each(fleet.summary().lifeGroups(knownAt.at()), LifeGroup::rows);
-    Map<TableSpec, List<TableRow>> tables = fleet.summary().rows(knownAt.at(), lives);
+    Map<TableSpec, List<TableRow>> tables =
+        new LinkedHashMap<>(fleet.summary().rows(knownAt.at(), lives));
+    tables.putAll(new IntakeRecords(lake, knownAt).tables(month).rows());
     SortedMap<String, Long> rows = append(run, fleet, tables);
     SortedMap<String, Long> milliseconds = new TreeMap<>();
     milliseconds.put("rebuild", Duration.between(begun, rebuilt).toMillis());

@@ -5,6 +5,7 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import leadline.fleet.RecordKind;
@@ -19,6 +20,7 @@ import org.apache.iceberg.TableProperties;
 import org.apache.iceberg.catalog.Namespace;
 import org.apache.iceberg.catalog.TableIdentifier;
 import org.apache.iceberg.jdbc.JdbcCatalog;
+import org.apache.iceberg.types.TypeUtil;
 
 /** A lake: a folder with the catalog's database, the writer's lock and the tables' files. */
 public final class Lake implements AutoCloseable {
@@ -77,9 +79,22 @@ public final class Lake implements AutoCloseable {
     return new Runs(this);
   }
 
-  /** The table, made empty where it is not there yet. */
+  /**
+   * The table, made empty where it is not there yet. One that an older program made gains the
+   * columns that it lacks, empty in the rows that it holds.
+   */
   Table table(LakeTable name, Schema schema) {
-    return find(name).orElseGet(() -> create(name.identifier(), schema));
+    return find(name)
+        .map(table -> withColumnsOf(schema, table))
+        .orElseGet(() -> create(name.identifier(), schema));
+  }
+
+  private static Table withColumnsOf(Schema schema, Table table) {
+    Set<String> known = TypeUtil.indexByName(table.schema().asStruct()).keySet();
+    if (!known.containsAll(TypeUtil.indexByName(schema.asStruct()).keySet())) {
+      table.updateSchema().unionByNameWith(schema).commit();
+    }
+    return table;
   }
 
   /** The table, where something was written to it. */

@@ -21,8 +21,8 @@ final class RecordTable {
   /** Every layout begins with the vessel. */
   private static final int VESSEL = 0;
 
-  private static final String BATCH = "batch";
-  private static final String FILE = "from_file";
+  static final String BATCH = "batch";
+  static final String FILE = "from_file";
   private static final String DIGEST = "from_digest";
   private static final String LINE = "from_line";
   private static final String RAW = "raw";

@@ -2,14 +2,25 @@ package leadline.lake;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
 import leadline.intake.RefusedRow;
+import leadline.origin.FileDigest;
+import leadline.problem.NameFault;
 import leadline.problem.RowFault;
+import leadline.summary.IntakeFile;
+import leadline.summary.RefusedLine;
 import org.apache.iceberg.Schema;
+import org.apache.iceberg.Table;
 import org.apache.iceberg.data.GenericRecord;
 import org.apache.iceberg.data.Record;
+import org.apache.iceberg.types.Types;
 
 /** The table of refused rows: the row as it stood, and every rule it broke. */
 final class RefusedRows {
+
+  private static final String WORD = "unknown_word";
+  private static final String VESSEL = "vessel";
 
   static final Schema SCHEMA =
       new Schemas()
@@ -24,8 +35,10 @@ final class RefusedRows {
               new Schemas()
                   .text("rule", "the rule the row broke")
                   .text("column", "the column; empty where the whole row is at fault")
-                  .text("sentence", "what is wrong and what to write instead"),
+                  .text("sentence", "what is wrong and what to write instead")
+                  .optional(WORD, Types.StringType.get(), "the word that the column does not know"),
               "every rule that the row broke")
+          .optional(VESSEL, Types.StringType.get(), "the vessel, where the row names one")
           .build();
 
   private RefusedRows() {}
@@ -45,9 +58,57 @@ final class RefusedRows {
       entry.setField("rule", fault.rule());
       entry.setField("column", fault.column());
       entry.setField("sentence", fault.sentence());
+      if (fault instanceof NameFault unknown) {
+        entry.setField(WORD, unknown.text());
+      }
       faults.add(entry);
     }
     row.setField("faults", faults);
+    if (!refused.vessel().isEmpty()) {
+      row.setField(VESSEL, refused.vessel());
+    }
     return row;
+  }
+
+  /** Hands out the refused rows of all batches, without their own text and the sentences. */
+  static void forEach(Table table, Consumer<Record> reader) {
+    Stored.forEach(
+        table,
+        List.of(
+            "batch",
+            "kind",
+            "from_digest",
+            "from_line",
+            VESSEL,
+            "faults.element.rule",
+            "faults.element.column",
+            "faults.element." + WORD),
+        reader);
+  }
+
+  static String batch(Record row) {
+    return Stored.text(row, "batch");
+  }
+
+  static FileDigest digest(Record row) {
+    return new FileDigest(Stored.text(row, "from_digest"));
+  }
+
+  static RefusedLine decode(Record row, IntakeFile file) {
+    return new RefusedLine(
+        file,
+        Stored.count(row, "from_line"),
+        Stored.text(row, "kind"),
+        optional(row, VESSEL),
+        Stored.rows(row, "faults").stream().map(RefusedRows::brokenRule).toList());
+  }
+
+  private static RefusedLine.BrokenRule brokenRule(Record fault) {
+    return new RefusedLine.BrokenRule(
+        Stored.text(fault, "rule"), Stored.text(fault, "column"), optional(fault, WORD));
+  }
+
+  private static Optional<String> optional(Record row, String field) {
+    return Optional.ofNullable(row.getField(field)).map(Object::toString);
   }
 }

@@ -11,8 +11,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import org.apache.iceberg.Table;
+import org.apache.iceberg.data.IcebergGenerics;
 import org.apache.iceberg.data.Record;
 import org.apache.iceberg.io.CloseableIterable;
 
@@ -30,6 +32,16 @@ final class Stored {
     }
     rows.sort(order);
     return rows;
+  }
+
+  /** Hands out each row of a table, with these columns only. */
+  static void forEach(Table table, List<String> columns, Consumer<Record> reader) {
+    try (CloseableIterable<Record> rows =
+        IcebergGenerics.read(table).select(columns.toArray(String[]::new)).build()) {
+      rows.forEach(reader);
+    } catch (IOException e) {
+      throw new UncheckedIOException("cannot read " + table.name(), e);
+    }
   }
 
   static OffsetDateTime moment(Instant moment) {

@@ -12,12 +12,17 @@ import leadline.quantity.ReportMonth;
  */
 record Edition(ReportMonth month, Instant knownAt) implements Serializable {
 
-  /** A row begun with the columns that all tables share. */
-  TableRow.Builder row(TableSpec spec, Window window, Stratum<?> stratum, Component component) {
+  /** A row begun with the month and what was known. */
+  TableRow.Builder row(TableSpec spec) {
     return spec.row()
         .with(SharedColumns.MONTH, month.toString())
+        .with(SharedColumns.KNOWN_AT, knownAt);
+  }
+
+  /** A row begun with the columns that all tables about machines share. */
+  TableRow.Builder row(TableSpec spec, Window window, Stratum<?> stratum, Component component) {
+    return row(spec)
         .with(SharedColumns.WINDOW, window.word())
-        .with(SharedColumns.KNOWN_AT, knownAt)
         .with(SharedColumns.LEVEL, stratum.level().word())
         .with(SharedColumns.STRATUM, stratum.name())
         .with(SharedColumns.COMPONENT, component.name());

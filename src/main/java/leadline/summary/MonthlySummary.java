@@ -93,7 +93,7 @@ public final class MonthlySummary implements Serializable {
   }
 
   /**
-   * The rows of every published table, in the order of publication.
+   * The rows of every table about machines, in the order of publication.
    *
    * @param knownAt when the last batch was committed that the histories rest on
    * @param lives of each of the life groups, in their order

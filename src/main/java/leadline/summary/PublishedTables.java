@@ -12,7 +12,9 @@ public final class PublishedTables {
           PartFindings.SPEC,
           SpringBreakage.SPEC,
           PartLifetimes.SPEC,
-          SpringSurvival.SPEC);
+          SpringSurvival.SPEC,
+          IntakeLog.SPEC,
+          UnmappedWords.SPEC);
 
   private PublishedTables() {}
 

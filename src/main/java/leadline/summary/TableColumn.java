@@ -37,6 +37,15 @@ public record TableColumn<T>(String name, ValueType<T> type, String unit, Need n
     return new TableColumn<>(name, new ValueType.Text(), "", Need.REQUIRED, meaning);
   }
 
+  static TableColumn<Instant> moment(String name, String meaning) {
+    return new TableColumn<>(name, new ValueType.Moment(), "", Need.REQUIRED, meaning);
+  }
+
+  /** A text, empty where there is nothing to say. */
+  static TableColumn<String> remark(String name, String meaning) {
+    return new TableColumn<>(name, new ValueType.Text(), "", Need.OPTIONAL, meaning);
+  }
+
   static TableColumn<Long> count(String name, String meaning) {
     return new TableColumn<>(name, new ValueType.Count(), "1", Need.REQUIRED, meaning);
   }

@@ -23,7 +23,13 @@ class KnownAtTest {
 
   private static final Path EXPORTS = Program.HOME.resolve("sample-data/golden");
   private static final List<String> TABLES =
-      List.of("component_rates", "overhaul_intervals", "part_findings", "spring_breakage");
+      List.of(
+          "component_rates",
+          "overhaul_intervals",
+          "part_findings",
+          "spring_breakage",
+          "intake_log",
+          "unmapped_words");
 
   private final Program program = Program.forScheduler();
 

@@ -11,6 +11,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import leadline.summary.PublishedTables;
@@ -23,6 +24,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** The order of rows, and the order and number of files, change no published digit. */
 class OrderAndSplittingTest {
 
+  /** The tables that tell files and lines apart. */
+  private static final Set<String> ABOUT_FILES = Set.of("intake_log.csv", "unmapped_words.csv");
+
   @TempDir static Path folder;
 
   private static Map<String, String> asExported;
@@ -31,7 +35,7 @@ class OrderAndSplittingTest {
   static void runAsExported() throws IOException {
     new Pipeline(folder.resolve("lake")).golden(folder.resolve("out"));
     asExported = tables(folder.resolve("out"));
-    assertEquals(PublishedTables.all().size(), asExported.size());
+    assertEquals(PublishedTables.all().size() - ABOUT_FILES.size(), asExported.size());
   }
 
   @ParameterizedTest
@@ -94,16 +98,24 @@ class OrderAndSplittingTest {
     return shuffled;
   }
 
-  /** Every table's text, but for the time at which the last batch happened to be committed. */
+  /**
+   * The text of every table of figures, but for the time at which the last batch happened to be
+   * committed.
+   */
   static Map<String, String> tables(Path out) throws IOException {
     Map<String, String> tables = new TreeMap<>();
     try (Stream<Path> files = Files.list(out.resolve("2024-12/tables"))) {
-      for (Path file : files.filter(path -> path.toString().endsWith(".csv")).toList()) {
+      for (Path file : files.filter(OrderAndSplittingTest::isOfFigures).toList()) {
         tables.put(
             file.getFileName().toString(),
             Files.readString(file).replaceAll("2025-02-01T06:00:00(\\.[0-9]+)?Z", "KNOWN"));
       }
     }
     return tables;
+  }
+
+  private static boolean isOfFigures(Path file) {
+    String name = file.getFileName().toString();
+    return name.endsWith(".csv") && !ABOUT_FILES.contains(name);
   }
 }

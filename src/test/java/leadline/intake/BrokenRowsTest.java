@@ -52,6 +52,14 @@ class BrokenRowsTest {
     assertEquals(3, between("V1,ME,2024-03-01,110,counter,\"ok\"").tally().stored());
   }
 
+  /** A row that is broken as a whole may name anything. */
+  @Test
+  void aRefusedRowSaysWhichVesselItNames() {
+    assertEquals("V1", between("V1,ME,2024-03-01,many,counter,").refused().get(0).vessel());
+    assertEquals("", between(",ME,2024-03-01,110,counter,").refused().get(0).vessel());
+    assertEquals("", between("V1,ME,2024-03-01,110").refused().get(0).vessel());
+  }
+
   @Test
   void aQuoteThatIsNeverClosed() {
     String row = "V1,ME,2024-03-01,110,counter,\"oops";

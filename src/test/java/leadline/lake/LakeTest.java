@@ -9,7 +9,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import org.apache.iceberg.Schema;
+import org.apache.iceberg.Table;
+import org.apache.iceberg.data.GenericRecord;
+import org.apache.iceberg.data.Record;
+import org.apache.iceberg.types.Types;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -70,6 +76,54 @@ class LakeTest {
                   }));
       assertEquals("free", lake.writing(AT_ONCE, words -> {}, () -> "free"));
     }
+  }
+
+  /** So that a lake of an older program takes in the rows of this one. */
+  @Test
+  void aTableGainsTheColumnsThatAnOlderProgramDidNotWrite() {
+    LakeTable name = new LakeTable(LakeTable.RECORDS, "moorings");
+    Schemas then = new Schemas().text("vessel", "the vessel");
+    Schema older = then.rows("lines", new Schemas().text("rope", "the rope"), "lines").build();
+    Schema newer =
+        new Schemas()
+            .text("vessel", "the vessel")
+            .rows(
+                "lines",
+                new Schemas()
+                    .text("rope", "the rope")
+                    .optional("length_m", Types.DoubleType.get(), "its length"),
+                "lines")
+            .optional("berth", Types.StringType.get(), "the berth")
+            .build();
+    try (Lake lake = Lake.openOrCreate(folder.resolve("lake"))) {
+      Table table = lake.table(name, older);
+      lake.append(table, RowFiles.write(table, List.of(mooring(table.schema())).iterator()));
+      Table grown = lake.table(name, newer);
+      Record now = mooring(grown.schema());
+      now.setField("berth", "4");
+      Stored.rows(now, "lines").get(0).setField("length_m", 55.0);
+      lake.append(grown, RowFiles.write(grown, List.of(now).iterator()));
+
+      List<String> berths =
+          Stored.list(
+              lake.find(name).orElseThrow(),
+              row ->
+                  row.getField("berth")
+                      + " "
+                      + Stored.rows(row, "lines").get(0).getField("length_m"),
+              Comparator.<String>naturalOrder());
+      assertEquals(List.of("4 55.0", "null null"), berths);
+    }
+  }
+
+  private static Record mooring(Schema schema) {
+    Record line =
+        GenericRecord.create(schema.findType("lines").asListType().elementType().asStructType());
+    line.setField("rope", "bow");
+    Record row = GenericRecord.create(schema);
+    row.setField("vessel", "plover");
+    row.setField("lines", List.of(line));
+    return row;
   }
 
   private static String message(Throwable fault) {
