@@ -21,6 +21,7 @@ import picocli.CommandLine.Spec;
       IngestCommand.class,
       ComputeCommand.class,
       PublishCommand.class,
+      TidyCommand.class,
       EstimateCommand.class,
       CheckCommand.class,
       SampleCommand.class

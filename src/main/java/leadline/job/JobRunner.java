@@ -70,6 +70,8 @@ public final class JobRunner {
       return compute(compute, job);
     } else if (step instanceof Step.Publish publish) {
       return publish(publish, job);
+    } else if (step instanceof Step.Tidy tidy) {
+      return tidy(tidy, job);
     }
     throw new IllegalStateException("a step of an unknown kind: " + step);
   }
@@ -97,6 +99,14 @@ public final class JobRunner {
     tell.accept("publish " + step.month() + " into " + step.out());
     try (Lake lake = Lake.open(job.lake())) {
       return new Publish(lake, job.catalogue(), cautions, clock, boundary).month(step);
+    }
+  }
+
+  private StepOutcome tidy(Step.Tidy step, Job job) {
+    tell.accept("tidy " + job.lake());
+    try (Lake lake = Lake.open(job.lake())) {
+      Tidy tidy = new Tidy(lake, clock, boundary);
+      return lake.writing(job.lockWait(), tell, () -> tidy.by(step, engine));
     }
   }
 }

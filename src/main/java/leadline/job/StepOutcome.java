@@ -9,6 +9,7 @@ import java.util.SortedSet;
 import leadline.intake.RefusedRow;
 import leadline.lake.LoadedFile;
 import leadline.lake.Run;
+import leadline.lake.Upkeep;
 import leadline.problem.FileFault;
 
 /** What a step did. */
@@ -59,4 +60,20 @@ public sealed interface StepOutcome {
    * @param words the month in words
    */
   record Published(Run run, List<Path> links, List<String> words) implements StepOutcome {}
+
+  /**
+   * The lake was tidied.
+   *
+   * @param offTheList superseded runs that were taken off the list of runs
+   * @param snapshotsExpired states of tables that cannot be read any more
+   * @param filesDeleted files that nothing referred to
+   */
+  record Tidied(
+      List<Run> offTheList, Upkeep.Rewritten tables, long snapshotsExpired, long filesDeleted)
+      implements StepOutcome {
+
+    public Tidied {
+      offTheList = List.copyOf(offTheList);
+    }
+  }
 }

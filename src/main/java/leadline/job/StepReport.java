@@ -5,7 +5,7 @@ import java.util.Map;
 import leadline.publish.JsonLine;
 
 /** A step's outcome for people and for schedulers. */
-public sealed interface StepReport permits IngestReport, ComputeReport, PublishReport {
+public sealed interface StepReport permits IngestReport, ComputeReport, PublishReport, TidyReport {
 
   static StepReport of(StepOutcome outcome) {
     if (outcome instanceof StepOutcome.Ingested ingested) {
@@ -14,6 +14,8 @@ public sealed interface StepReport permits IngestReport, ComputeReport, PublishR
       return new ComputeReport(computed);
     } else if (outcome instanceof StepOutcome.Published published) {
       return new PublishReport(published);
+    } else if (outcome instanceof StepOutcome.Tidied tidied) {
+      return new TidyReport(tidied);
     }
     throw new IllegalStateException("an outcome of an unknown kind: " + outcome);
   }

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import leadline.fleet.RecordKind;
 import org.apache.hadoop.conf.Configuration;
 import org.apache.iceberg.AppendFiles;
@@ -112,6 +113,22 @@ public final class Lake implements AutoCloseable {
               + ". Name the lake that it was copied from.");
     }
     return Optional.of(table);
+  }
+
+  /** A table that something was written to. */
+  Table need(LakeTable name) {
+    return find(name)
+        .orElseThrow(() -> new LakeException("The lake " + folder + " has lost " + name + "."));
+  }
+
+  /** All tables that something was written to. */
+  List<LakeTable> tables() {
+    return Stream.of(LakeTable.RECORDS, LakeTable.RESULTS)
+        .map(Namespace::of)
+        .filter(catalog::namespaceExists)
+        .flatMap(namespace -> catalog.listTables(namespace).stream())
+        .map(table -> new LakeTable(table.namespace().toString(), table.name()))
+        .toList();
   }
 
   private Table create(TableIdentifier identifier, Schema schema) {

@@ -54,6 +54,15 @@ final class RowFiles {
         .build();
   }
 
+  /** All columns of a file's rows, each row an object of its own. */
+  static CloseableIterable<Record> rows(Table table, FileScanTask file) {
+    Schema schema = table.schema();
+    return Parquet.read(table.io().newInputFile(file.file().location()))
+        .project(schema)
+        .createReaderFunc(parquet -> GenericParquetReaders.buildReader(schema, parquet))
+        .build();
+  }
+
   /** All rows of a small table. */
   static CloseableIterable<Record> readAll(Table table) {
     return org.apache.iceberg.data.IcebergGenerics.read(table).build();

@@ -17,7 +17,7 @@ import org.apache.iceberg.Table;
 final class RowWriter implements RowSink {
 
   /** Rows sorted in memory at once. */
-  private static final int ROWS_PER_FILE = 200_000;
+  static final int ROWS_PER_FILE = 200_000;
 
   private final Comparator<StoredRow> order;
   private final String batch;

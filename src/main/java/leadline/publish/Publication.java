@@ -10,6 +10,9 @@ import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import leadline.quantity.ReportMonth;
 
 /**
@@ -57,6 +60,19 @@ public final class Publication {
       List<Path> links = moveLinks(issue, staging);
       FolderTree.delete(staging);
       return links;
+    }
+  }
+
+  /**
+   * The runs that were published into a folder.
+   *
+   * @throws java.nio.file.NoSuchFileException where nothing was
+   */
+  public static Set<String> runsIn(Path folder) throws IOException {
+    try (Stream<Path> runs = Files.list(folder.resolve(".runs"))) {
+      return runs.map(run -> run.getFileName().toString())
+          .filter(name -> !name.startsWith("."))
+          .collect(Collectors.toUnmodifiableSet());
     }
   }
 

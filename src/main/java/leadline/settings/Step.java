@@ -1,7 +1,9 @@
 package leadline.settings;
 
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
 import leadline.quantity.ReportMonth;
 
@@ -30,6 +32,24 @@ public sealed interface Step {
    * @param out the folder in which the month's own folder is made
    */
   record Publish(ReportMonth month, Path out, RunChoice choice) implements Step {}
+
+  /**
+   * Upkeep of the lake.
+   *
+   * @param olderThan how long a reader may take: whatever one that began within this time may have
+   *     met stays
+   * @param runsKept the newest so many runs are kept of those alike in month, known-at and settings
+   * @param publications folders of published months, whose runs are kept
+   */
+  record Tidy(Duration olderThan, int runsKept, List<Path> publications) implements Step {
+
+    public Tidy {
+      if (runsKept < 1) {
+        throw new IllegalArgumentException("at least the newest run is kept, not " + runsKept);
+      }
+      publications = List.copyOf(publications);
+    }
+  }
 
   /** Which of a month's runs is published. */
   sealed interface RunChoice {

@@ -18,7 +18,8 @@ class HelpPagesTest {
   private static final Path PAGES = Program.HOME.resolve("src/test/resources/cli/help");
 
   @ParameterizedTest
-  @ValueSource(strings = {"run", "ingest", "compute", "publish", "estimate", "check", "sample"})
+  @ValueSource(
+      strings = {"run", "ingest", "compute", "publish", "tidy", "estimate", "check", "sample"})
   void thePageOfACommand(String command) throws IOException {
     assertEquals(
         Files.readString(PAGES.resolve(command + ".txt")),
@@ -34,7 +35,17 @@ class HelpPagesTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"leadline", "run", "ingest", "compute", "publish", "estimate", "check", "sample"})
+      strings = {
+        "leadline",
+        "run",
+        "ingest",
+        "compute",
+        "publish",
+        "tidy",
+        "estimate",
+        "check",
+        "sample"
+      })
   void noPageIsWiderThanATerminal(String page) throws IOException {
     List<String> lines = Files.readAllLines(PAGES.resolve(page + ".txt"));
     assertTrue(lines.contains("Examples:") && lines.contains("Exit codes:"));
@@ -44,7 +55,17 @@ class HelpPagesTest {
   /** A page breaks between words, not within a time or a path. */
   @ParameterizedTest
   @ValueSource(
-      strings = {"leadline", "run", "ingest", "compute", "publish", "estimate", "check", "sample"})
+      strings = {
+        "leadline",
+        "run",
+        "ingest",
+        "compute",
+        "publish",
+        "tidy",
+        "estimate",
+        "check",
+        "sample"
+      })
   void noLineIsBrokenWithinAWord(String page) throws IOException {
     for (String line : Files.readAllLines(PAGES.resolve(page + ".txt"))) {
       assertTrue(line.matches("|.*[^:/=-]|[A-Z][a-z ]+:"), line);
@@ -53,7 +74,8 @@ class HelpPagesTest {
 
   /** The list of commands shows the first sentence of each command's page, whole. */
   @ParameterizedTest
-  @ValueSource(strings = {"run", "ingest", "compute", "publish", "estimate", "check", "sample"})
+  @ValueSource(
+      strings = {"run", "ingest", "compute", "publish", "tidy", "estimate", "check", "sample"})
   void theListOfCommandsHasWholeSentences(String command) throws IOException {
     String sentence =
         Files.readAllLines(PAGES.resolve(command + ".txt")).stream()

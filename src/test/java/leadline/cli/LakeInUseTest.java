@@ -42,6 +42,7 @@ class LakeInUseTest {
           Program.forScheduler()
               .run("ingest", "--inbox", inbox, "--lake", lake, "--wait", "0")
               .exitedWith(75, inUse());
+          Program.forScheduler().run("tidy", "--lake", lake, "--wait", "0").exitedWith(75, inUse());
         });
     Program.forScheduler()
         .run("compute", "--lake", lake, "--month", "2024-03", "--wait", "0")

@@ -15,7 +15,7 @@ class MisuseTest {
       quoteCharacter = '"',
       textBlock =
           """
-          ''                                   | Name a command: run, ingest, compute, publish, estimate, check, sample.
+          ''                                   | Name a command: run, ingest, compute, publish, tidy, estimate, check, sample.
           bogus                                | There is no command 'bogus'.
           help ingest                          | There is no command 'help'.
           --bogus                              | There is no option '--bogus'.
@@ -33,6 +33,9 @@ class MisuseTest {
           compute --lake a --month 2024-12 --known-at 2025-01-05       | Invalid value for option '--known-at': '2025-01-05' is not a moment with its offset, such as 2026-11-05T06:00:00Z
           publish --lake a --month 2025-02 --out c                     | Invalid value for option '--month': 2025-02 has not ended: name a month up to 2025-01
           publish --lake a --month 2024-12                             | Missing required option: '--out=DIR'
+          tidy --lake a --older-than week      | Invalid value for option '--older-than': 'week' is not a time such as 7d, 12h or 30m
+          tidy --lake a --older-than -1d       | Invalid value for option '--older-than': '-1d' is not a time such as 7d, 12h or 30m
+          tidy --lake a --keep-runs 0          | Invalid value for option '--keep-runs': '0' is not a whole number from 1 to 9999
           run                                  | Missing required parameter: 'JOBFILE'
           run a b                              | There is no use here for 'b'.
           check --lake a                       | There is no option '--lake'.
@@ -40,7 +43,7 @@ class MisuseTest {
   void saysWhatIsWrongAndWhereTheHelpIs(String line, String message) {
     String[] arguments = line.equals("''") ? new String[0] : line.split(" ");
     String command =
-        line.matches("(run|ingest|compute|publish|check)\\b.*") ? " " + arguments[0] : "";
+        line.matches("(run|ingest|compute|publish|tidy|check)\\b.*") ? " " + arguments[0] : "";
     Ran ran = Program.forScheduler().run((Object[]) arguments);
 
     ran.exitedWith(2, message, "Try 'leadline" + command + " --help'.");

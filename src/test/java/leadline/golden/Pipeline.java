@@ -19,31 +19,37 @@ import leadline.settings.Step;
 public final class Pipeline {
 
   private static final Engine ENGINE = new Engine();
+  private static final Clock READING = Clock.fixed(GoldenFleet.READ_ON, ZoneOffset.UTC);
 
   private final Path lake;
   private final Catalogue catalogue;
   private final Boundary boundary;
+  private final Clock clock;
 
   public Pipeline(Path lake) {
     this(lake, GoldenFleet.catalogue());
   }
 
   public Pipeline(Path lake, Catalogue catalogue) {
-    this(lake, catalogue, Boundary.UNWATCHED);
+    this(lake, catalogue, Boundary.UNWATCHED, READING);
   }
 
   public Pipeline(Path lake, Boundary boundary) {
-    this(lake, GoldenFleet.catalogue(), boundary);
+    this(lake, boundary, READING);
   }
 
-  private Pipeline(Path lake, Catalogue catalogue, Boundary boundary) {
+  public Pipeline(Path lake, Boundary boundary, Clock clock) {
+    this(lake, GoldenFleet.catalogue(), boundary, clock);
+  }
+
+  private Pipeline(Path lake, Catalogue catalogue, Boundary boundary, Clock clock) {
     this.lake = lake;
     this.catalogue = catalogue;
     this.boundary = boundary;
+    this.clock = clock;
   }
 
   public List<StepOutcome> run(Step... steps) {
-    Clock clock = Clock.fixed(GoldenFleet.READ_ON, ZoneOffset.UTC);
     return new JobRunner(ENGINE, clock, GoldenFleet.SHARED.cautions(), words -> {}, boundary)
         .run(
             new Job(lake, catalogue, Job.DEFAULT_HOURS_TOLERANCE, Duration.ZERO, List.of(steps)),
