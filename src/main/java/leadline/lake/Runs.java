@@ -26,7 +26,7 @@ public final class Runs {
           .build();
 
   private static final Comparator<Run> NEWEST_LAST =
-      Comparator.comparing(Run::knownAt).thenComparing(Run::committedAt);
+      Comparator.comparing(Run::knownAt).thenComparing(Run::committedAt).thenComparing(Run::id);
 
   private final Lake lake;
 

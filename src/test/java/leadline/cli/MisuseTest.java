@@ -38,7 +38,7 @@ class MisuseTest {
           tidy --lake a --keep-runs 0          | Invalid value for option '--keep-runs': '0' is not a whole number from 1 to 9999
           run                                  | Missing required parameter: 'JOBFILE'
           run a b                              | There is no use here for 'b'.
-          check --lake a                       | There is no option '--lake'.
+          check --lakes a                      | There is no option '--lakes'.
           """)
   void saysWhatIsWrongAndWhereTheHelpIs(String line, String message) {
     String[] arguments = line.equals("''") ? new String[0] : line.split(" ");

@@ -1,9 +1,11 @@
 package leadline.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
 import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -54,7 +56,7 @@ class TidyCommandTest {
   }
 
   @Test
-  void keepsWhatWasPublished() {
+  void keepsWhatWasPublished() throws IOException {
     Path out = folder.resolve("out");
     tidy("--published", out)
         .exitedWith(
@@ -63,9 +65,11 @@ class TidyCommandTest {
     Program.forScheduler()
         .run("publish", "--lake", lake, "--month", "2024-03", "--out", out)
         .clean();
+    Path published = out.resolve("latest").toRealPath().getFileName();
     compute();
-    JsonNode step = tidy("--published", out, "--json").clean().step();
-    assertEquals(1, step.get("runs_off_the_list").size());
+    JsonNode off = tidy("--published", out, "--json").clean().step().get("runs_off_the_list");
+    assertTrue(off.size() >= 1, off::toString);
+    off.forEach(run -> assertNotEquals(published.toString(), run.asText()));
   }
 
   @Test

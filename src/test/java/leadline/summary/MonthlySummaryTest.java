@@ -45,7 +45,9 @@ class MonthlySummaryTest {
 
   @Test
   void tablesComeOutInTheOrderOfPublication() {
-    assertEquals(PublishedTables.all(), List.copyOf(rows(new RandomFleet(1).vessels(2)).keySet()));
+    List<TableSpec> figures = new ArrayList<>(PublishedTables.all());
+    figures.removeAll(List.of(IntakeLog.SPEC, UnmappedWords.SPEC)); // of files, not of vessels
+    assertEquals(figures, List.copyOf(rows(new RandomFleet(1).vessels(2)).keySet()));
   }
 
   @Test
