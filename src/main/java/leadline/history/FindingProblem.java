@@ -30,9 +30,14 @@ public sealed interface FindingProblem extends Problem {
   record FindingWithoutOverhaul(OverhaulId overhaul, String part, Origin origin)
       implements FindingProblem {
     @Override
-    public String sentence() {
-      return "The finding of the %s belongs to overhaul %s, which was not received. Send that row."
+    public String evidence() {
+      return "The finding of the %s belongs to overhaul %s, which was not received."
           .formatted(part, overhaul.overhaul());
+    }
+
+    @Override
+    public String request() {
+      return "Send that row.";
     }
   }
 
@@ -40,9 +45,13 @@ public sealed interface FindingProblem extends Problem {
   record PartNotOfComponent(OverhaulId overhaul, String part, String component, Origin origin)
       implements FindingProblem {
     @Override
-    public String sentence() {
-      return "A %s has no %s. Send the right part, or the right component of the overhaul."
-          .formatted(component, part);
+    public String evidence() {
+      return "A %s has no %s.".formatted(component, part);
+    }
+
+    @Override
+    public String request() {
+      return "Send the right part, or the right component of the overhaul.";
     }
   }
 
@@ -50,20 +59,29 @@ public sealed interface FindingProblem extends Problem {
   record FoundWithoutOpened(OverhaulId overhaul, String part, Set<FoundWord> found, Origin origin)
       implements FindingProblem {
     @Override
-    public String sentence() {
+    public String evidence() {
       return ("The %s is said to be %s, but not to have been opened, so that it counts as not"
-              + " inspected. Say whether it was opened.")
+              + " inspected.")
           .formatted(part, words(found));
+    }
+
+    @Override
+    public String request() {
+      return "Say whether it was opened.";
     }
   }
 
   /** A part found missing. */
   record PartMissing(OverhaulId overhaul, String part, Origin origin) implements FindingProblem {
     @Override
-    public String sentence() {
-      return ("The %s was found missing, which counts neither as failed nor as working. Say whether"
-              + " it was left out when last assembled, or broke and was lost.")
+    public String evidence() {
+      return "The %s was found missing, which counts neither as failed nor as working."
           .formatted(part);
+    }
+
+    @Override
+    public String request() {
+      return "Say whether it was left out when last assembled, or broke and was lost.";
     }
   }
 
@@ -71,10 +89,13 @@ public sealed interface FindingProblem extends Problem {
   record FailedAndKept(OverhaulId overhaul, String part, Set<FoundWord> found, Origin origin)
       implements FindingProblem {
     @Override
-    public String sentence() {
-      return ("The %s was found %s and nothing on record mended it. Say what was done: renewed, or"
-              + " how it was cured.")
-          .formatted(part, words(found));
+    public String evidence() {
+      return "The %s was found %s and nothing on record mended it.".formatted(part, words(found));
+    }
+
+    @Override
+    public String request() {
+      return "Say what was done: renewed, or how it was cured.";
     }
   }
 
@@ -83,10 +104,14 @@ public sealed interface FindingProblem extends Problem {
       OverhaulId overhaul, String part, RunningHours written, RunningHours rebuilt, Origin origin)
       implements FindingProblem {
     @Override
-    public String sentence() {
-      return ("The %s is said to be %s h old, while its records give %s h, which are used. Say"
-              + " whether a renewal is missing from the records, or send the right age.")
+    public String evidence() {
+      return "The %s is said to be %s h old, while its records give %s h, which are used."
           .formatted(part, written, rebuilt);
+    }
+
+    @Override
+    public String request() {
+      return "Say whether a renewal is missing from the records, or send the right age.";
     }
   }
 

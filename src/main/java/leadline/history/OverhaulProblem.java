@@ -53,10 +53,14 @@ public sealed interface OverhaulProblem extends Problem {
     }
 
     @Override
-    public String sentence() {
-      return ("The overhaul of %s is not counted: the machine's hours and overhauls are known %s."
-              + " Send the machine's hours around that day, or the right date.")
+    public String evidence() {
+      return "The overhaul of %s is not counted: the machine's hours and overhauls are known %s."
           .formatted(removedOn, known);
+    }
+
+    @Override
+    public String request() {
+      return "Send the machine's hours around that day, or the right date.";
     }
   }
 
@@ -64,10 +68,9 @@ public sealed interface OverhaulProblem extends Problem {
   record HoursDisagree(OverhaulId overhaul, RunningHours written, Bounded series, Origin origin)
       implements OverhaulProblem {
     @Override
-    public String sentence() {
+    public String evidence() {
       return ("The overhaul's %s machine hours are %s h %s the %s h that the machine's log gives"
-              + " for that day (between %s and %s), which are used. Send the hours or the date as"
-              + " the sheet has them.")
+              + " for that day (between %s and %s), which are used.")
           .formatted(
               written,
               written.differenceTo(series.hours()),
@@ -76,6 +79,11 @@ public sealed interface OverhaulProblem extends Problem {
               series.lower(),
               series.upper());
     }
+
+    @Override
+    public String request() {
+      return "Send the hours or the date as the sheet has them.";
+    }
   }
 
   /** Another item came out than the one on record there. */
@@ -83,10 +91,15 @@ public sealed interface OverhaulProblem extends Problem {
       OverhaulId overhaul, Position position, Item believed, Item removed, Origin origin)
       implements OverhaulProblem {
     @Override
-    public String sentence() {
+    public String evidence() {
       return ("%s was removed from %s, where %s is on record as fitted. Neither's hours there are"
-              + " counted. Send the missing exchange, or the right serial.")
+              + " counted.")
           .formatted(removed.label(), position, believed.label());
+    }
+
+    @Override
+    public String request() {
+      return "Send the missing exchange, or the right serial.";
     }
   }
 
@@ -95,10 +108,14 @@ public sealed interface OverhaulProblem extends Problem {
       OverhaulId overhaul, Item item, Position position, Position elsewhere, Origin origin)
       implements OverhaulProblem {
     @Override
-    public String sentence() {
-      return ("%s is on record at %s and at %s at the same time. Its hours at neither are counted."
-              + " Send the right serial or dates.")
+    public String evidence() {
+      return ("%s is on record at %s and at %s at the same time. Its hours at neither are counted.")
           .formatted(item.label(), position, elsewhere);
+    }
+
+    @Override
+    public String request() {
+      return "Send the right serial or dates.";
     }
   }
 
@@ -122,9 +139,14 @@ public sealed interface OverhaulProblem extends Problem {
     }
 
     @Override
-    public String sentence() {
-      return "The overhaul of a %s names %s of a machine with %s. Send the unit and place."
+    public String evidence() {
+      return "The overhaul of a %s names %s of a machine with %s."
           .formatted(component, named, possible);
+    }
+
+    @Override
+    public String request() {
+      return "Send the unit and place.";
     }
   }
 
@@ -133,10 +155,14 @@ public sealed interface OverhaulProblem extends Problem {
       OverhaulId overhaul, String component, MachineId machine, String machineKind, Origin origin)
       implements OverhaulProblem {
     @Override
-    public String sentence() {
-      return ("The overhaul is of a %s on %s, but the catalogue has none on a %s. Send the right"
-              + " machine or component.")
+    public String evidence() {
+      return "The overhaul is of a %s on %s, but the catalogue has none on a %s."
           .formatted(component, machine.machine(), machineKind);
+    }
+
+    @Override
+    public String request() {
+      return "Send the right machine or component.";
     }
   }
 }

@@ -42,17 +42,21 @@ public sealed interface ReadingProblem extends Problem {
       Origin origin)
       implements ReadingProblem {
     @Override
-    public String sentence() {
-      return "%s of %s h is left out: since the last trusted reading of %s %s. %s"
+    public String evidence() {
+      return "%s of %s h is left out: since the last trusted reading of %s %s."
           .formatted(
               reading == ReadingKind.TOTAL ? "The total" : "The reading",
               written,
               Days.asWritten(since),
-              whatItMeans(),
-              reading == ReadingKind.TOTAL
-                  ? "Send the hours as the log has them."
-                  : "Send the reading as the log has it or, if the counter was changed, the new"
-                      + " counter's first reading as \"replaced\".");
+              whatItMeans());
+    }
+
+    @Override
+    public String request() {
+      return reading == ReadingKind.TOTAL
+          ? "Send the hours as the log has them."
+          : "Send the reading as the log has it or, if the counter was changed, the new counter's"
+              + " first reading as \"replaced\".";
     }
 
     private String whatItMeans() {
@@ -71,11 +75,15 @@ public sealed interface ReadingProblem extends Problem {
   record CounterGap(MachineId machine, Instant since, Instant at, Origin origin)
       implements ReadingProblem {
     @Override
-    public String sentence() {
+    public String evidence() {
       return ("The counter was changed, and between the last reading of the old one on %s and the"
-              + " first of the new one up to %s h may have been run that are not counted. Send the"
-              + " old counter's last reading.")
+              + " first of the new one up to %s h may have been run that are not counted.")
           .formatted(Days.asWritten(since), RunningHours.elapsedBetween(since, at));
+    }
+
+    @Override
+    public String request() {
+      return "Send the old counter's last reading.";
     }
   }
 }

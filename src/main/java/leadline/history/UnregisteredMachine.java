@@ -76,9 +76,13 @@ public record UnregisteredMachine(MachineId machine, long readings, long overhau
   }
 
   @Override
-  public String sentence() {
-    return ("The machine %s is not in the register; records that name it: readings %d, overhauls %d."
-            + " Send its row of machines, or the machine's right name.")
+  public String evidence() {
+    return ("The machine %s is not in the register; records that name it: readings %d, overhauls %d.")
         .formatted(machine.machine(), readings, overhauls);
+  }
+
+  @Override
+  public String request() {
+    return "Send its row of machines, or the machine's right name.";
   }
 }

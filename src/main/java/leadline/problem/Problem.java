@@ -13,8 +13,16 @@ public interface Problem extends Serializable {
 
   Origin origin();
 
-  /** What is wrong, with the figures, and what would settle it, in words for the ship. */
-  String sentence();
+  /** What is wrong, with the figures, and what was made of it, in words for the ship. */
+  String evidence();
+
+  /** What would settle it, in words for the ship. */
+  String request();
+
+  /** Evidence and request. */
+  default String sentence() {
+    return evidence() + " " + request();
+  }
 
   /** The kind's name, such as {@code impossible-reading}. */
   default String kind() {
