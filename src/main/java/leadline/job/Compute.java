@@ -51,6 +51,7 @@ final class Compute {
     List<LifeRows> lives = engine.each(fleet.summary().lifeGroups(knownAt.at()), LifeGroup::rows);
     Map<TableSpec, List<TableRow>> tables =
         new LinkedHashMap<>(fleet.summary().rows(knownAt.at(), lives));
+    tables.putAll(fleet.vesselTables().rows());
     tables.putAll(new IntakeRecords(lake, knownAt).tables(month).rows());
     SortedMap<String, Long> rows = append(run, fleet, tables);
     SortedMap<String, Long> milliseconds = new TreeMap<>();
@@ -87,10 +88,11 @@ final class Compute {
   private Rebuilt rebuild(ReportMonth month, KnownAt knownAt, String run, Engine engine) {
     return new RecordFiles(lake, knownAt)
             .byVessel(engine)
-            .mapPartitions(new RebuildVessels(rules, month, new VesselWriter(lake, run)))
+            .mapPartitions(
+                new RebuildVessels(rules, month, knownAt.at(), new VesselWriter(lake, run)))
             .collect()
             .stream()
-            .reduce(Rebuilt.none(rules.catalogue(), month), Rebuilt::merge);
+            .reduce(Rebuilt.none(rules.catalogue(), month, knownAt.at()), Rebuilt::merge);
   }
 
   private SortedMap<String, Long> append(

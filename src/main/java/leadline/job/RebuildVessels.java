@@ -1,5 +1,6 @@
 package leadline.job;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
@@ -14,16 +15,19 @@ import leadline.problem.Checked;
 import leadline.problem.Problem;
 import leadline.quantity.ReportMonth;
 import leadline.summary.MonthlySummary;
+import leadline.summary.VesselAccount;
+import leadline.summary.VesselTables;
 import org.apache.spark.api.java.function.FlatMapFunction;
 import scala.Tuple2;
 
 /** Rebuilds vessels from their records and counts them for the tables. */
-record RebuildVessels(Rules rules, ReportMonth month, VesselWriter writer)
+record RebuildVessels(Rules rules, ReportMonth month, Instant knownAt, VesselWriter writer)
     implements FlatMapFunction<Iterator<Tuple2<String, Iterable<RowBlock>>>, Rebuilt> {
 
   @Override
   public Iterator<Rebuilt> call(Iterator<Tuple2<String, Iterable<RowBlock>>> vessels) {
     MonthlySummary summary = MonthlySummary.start(rules.catalogue(), month);
+    VesselTables tables = new VesselTables(month, knownAt);
     Census census = Census.EMPTY;
     List<VesselHistory> histories = new ArrayList<>();
     List<Problem> problems = new ArrayList<>();
@@ -34,6 +38,7 @@ record RebuildVessels(Rules rules, ReportMonth month, VesselWriter writer)
           History.rebuild(
               records.forHistory(), rules.catalogue(), rules.hoursTolerance(), month.end());
       summary.add(history.value());
+      tables.add(new VesselAccount(records, history.value(), history.problems()));
       census = census.plus(records.census());
       histories.add(history.value());
       problems.addAll(history.problems());
@@ -41,6 +46,7 @@ record RebuildVessels(Rules rules, ReportMonth month, VesselWriter writer)
     return List.of(
             new Rebuilt(
                 summary,
+                tables,
                 census,
                 ProblemCounts.of(problems),
                 machinesObserved(histories),

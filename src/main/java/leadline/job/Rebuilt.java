@@ -1,6 +1,7 @@
 package leadline.job;
 
 import java.io.Serializable;
+import java.time.Instant;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import leadline.fleet.Catalogue;
@@ -9,6 +10,7 @@ import leadline.history.Census;
 import leadline.lake.VesselFiles;
 import leadline.quantity.ReportMonth;
 import leadline.summary.MonthlySummary;
+import leadline.summary.VesselTables;
 
 /**
  * What was rebuilt of some vessels: the counts for the tables, and the files written on the way.
@@ -17,15 +19,17 @@ import leadline.summary.MonthlySummary;
  */
 record Rebuilt(
     MonthlySummary summary,
+    VesselTables vesselTables,
     Census census,
     ProblemCounts problemCounts,
     long machinesObserved,
     VesselFiles files)
     implements Serializable {
 
-  static Rebuilt none(Catalogue catalogue, ReportMonth month) {
+  static Rebuilt none(Catalogue catalogue, ReportMonth month, Instant knownAt) {
     return new Rebuilt(
         MonthlySummary.start(catalogue, month),
+        new VesselTables(month, knownAt),
         Census.EMPTY,
         ProblemCounts.NONE,
         0,
@@ -35,6 +39,7 @@ record Rebuilt(
   Rebuilt merge(Rebuilt other) {
     return new Rebuilt(
         summary.merge(other.summary),
+        vesselTables.merge(other.vesselTables),
         census.plus(other.census),
         problemCounts.plus(other.problemCounts),
         machinesObserved + other.machinesObserved,
