@@ -34,6 +34,6 @@ final class SampleSettings implements CommandLine.IModelTransformer {
   private static String line(Written name, double usual, String meaning) {
     String share =
         new BigDecimal(usual).round(new MathContext(3)).stripTrailingZeros().toPlainString();
-    return String.format(Locale.ROOT, "  %-19s %-6s %s", name.word(), share, meaning);
+    return String.format(Locale.ROOT, "  %-20s %-6s %s", name.word(), share, meaning);
   }
 }

@@ -17,7 +17,9 @@ record Counter(long base, int digits, Optional<Replacement> replaced) {
   /** Whether anyone read the old counter when it was taken off. */
   enum Handover {
     READ,
-    UNREAD
+    UNREAD,
+    /** Nor did anyone write that the counter was changed. */
+    UNDECLARED
   }
 
   RunningHours shown(long tenths) {

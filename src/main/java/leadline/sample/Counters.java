@@ -27,9 +27,11 @@ final class Counters {
     boolean rollsOver = draw.chance(plan.errors().of(RecordError.ROLL_OVER));
     boolean isReplaced = draw.chance(plan.errors().of(RecordError.COUNTER_REPLACED));
     Counter.Handover handover = draw.chance(.5) ? Counter.Handover.READ : Counter.Handover.UNREAD;
+    boolean isUndeclared = isChangedUnseen(machine, draw.branch("undeclared"));
     if (machine.vessel().inServiceOn().isPresent()) {
       return new Counter(0, DIGITS, Optional.empty());
-    } else if (machine.design().running() != Running.MAIN_ENGINE || !(rollsOver || isReplaced)) {
+    } else if (machine.design().running() != Running.MAIN_ENGINE
+        || !(rollsOver || isReplaced || isUndeclared)) {
       return new Counter(base, DIGITS, Optional.empty());
     }
     MachineDays days = machine.days();
@@ -39,8 +41,21 @@ final class Counters {
       errors.add(RecordError.ROLL_OVER, "hours", record, "");
       return new Counter(FEWER_FULL - days.endOf(day), FEWER_DIGITS, Optional.empty());
     }
-    errors.add(RecordError.COUNTER_REPLACED, "hours", record, "");
+    if (isUndeclared) {
+      handover = Counter.Handover.UNDECLARED;
+    }
+    errors.add(
+        isUndeclared ? RecordError.COUNTER_UNDECLARED : RecordError.COUNTER_REPLACED,
+        "hours",
+        record,
+        "");
     return new Counter(
         base, DIGITS, Optional.of(new Counter.Replacement(day, days.endOf(day), handover)));
+  }
+
+  /** A log of monthly totals shows no change of the counter. */
+  private boolean isChangedUnseen(SailingMachine machine, Draw draw) {
+    return draw.chance(plan.errors().of(RecordError.COUNTER_UNDECLARED))
+        && machine.vessel().readings() != ReadingHabit.MONTHLY;
   }
 }

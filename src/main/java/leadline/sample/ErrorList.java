@@ -14,7 +14,14 @@ final class ErrorList {
   }
 
   void add(RecordError kind, String file, String record, String part) {
-    errors.add(new PlantedError(vessel, file, record, part, kind));
+    add(kind, file, record, part, "");
+  }
+
+  /**
+   * @param truth what ought to stand there
+   */
+  void add(RecordError kind, String file, String record, String part, String truth) {
+    errors.add(new PlantedError(vessel, file, record, part, kind, truth));
   }
 
   List<PlantedError> errors() {

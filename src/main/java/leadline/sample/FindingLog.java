@@ -28,6 +28,7 @@ final class FindingLog {
   private final ErrorRates rates;
   private final ErrorList errors;
   private final Draw draw;
+  private final Draw slips;
 
   FindingLog(VesselCharacter vessel, FleetPlan plan, ErrorList errors, Draw draw) {
     this.vessel = vessel;
@@ -35,12 +36,15 @@ final class FindingLog {
     this.rates = plan.errors();
     this.errors = errors;
     this.draw = draw;
+    this.slips = draw.branch("slips");
   }
 
   SampleRow row(TrueFinding finding, String overhaul, LocalDate day) {
     Optional<RecordError> error = error(finding);
     error.ifPresent(
-        kind -> errors.add(kind, RecordKind.FINDINGS.word(), overhaul, finding.part().name()));
+        kind ->
+            errors.add(
+                kind, RecordKind.FINDINGS.word(), overhaul, finding.part().name(), truth(finding)));
     Cells.Builder cells =
         Cells.of(RecordKind.FINDINGS)
             .with(FindingLayout.VESSEL, vessel.vessel())
@@ -49,6 +53,13 @@ final class FindingLog {
             .with(FindingLayout.ACTION, finding.action());
     if (error.filter(RecordError.BLANK_FINDING::equals).isEmpty()) {
       writeCondition(finding, cells);
+      if (error.filter(RecordError.FOUND_NOT_OPENED::equals).isEmpty()) {
+        cells.with(
+            FindingLayout.OPENED, finding.found().isPresent() ? Statement.YES : Statement.NO);
+      }
+    }
+    if (error.filter(RecordError.MISSING_FOR_SOUND::equals).isPresent()) {
+      cells.with(FindingLayout.FOUND, FoundWord.MISSING);
     }
     if (error.filter(RecordError.UNOPENED_AS_SOUND::equals).isPresent()) {
       cells.with(FindingLayout.OPENED, Statement.YES).with(FindingLayout.FOUND, FoundWord.SOUND);
@@ -73,13 +84,30 @@ final class FindingLog {
     } else if (happens(RecordError.BLANK_FINDING)) {
       return Optional.of(RecordError.BLANK_FINDING);
     }
-    return finding.found().isPresent() && happens(RecordError.UNMAPPED_WORDING)
-        ? Optional.of(RecordError.UNMAPPED_WORDING)
-        : Optional.empty();
+    if (finding.found().isEmpty()) {
+      return Optional.empty();
+    } else if (happens(RecordError.UNMAPPED_WORDING)) {
+      return Optional.of(RecordError.UNMAPPED_WORDING);
+    }
+    return slip(finding);
+  }
+
+  private Optional<RecordError> slip(TrueFinding finding) {
+    double drawn = slips.uniform();
+    if (drawn < rates.of(RecordError.FOUND_NOT_OPENED)) {
+      return Optional.of(RecordError.FOUND_NOT_OPENED);
+    }
+    boolean isMissing =
+        drawn > 1 - rates.of(RecordError.MISSING_FOR_SOUND)
+            && finding.found().equals(Optional.of(FoundWord.SOUND));
+    return isMissing ? Optional.of(RecordError.MISSING_FOR_SOUND) : Optional.empty();
+  }
+
+  private static String truth(TrueFinding finding) {
+    return finding.found().map(FoundWord::word).orElse("not opened");
   }
 
   private void writeCondition(TrueFinding finding, Cells.Builder cells) {
-    cells.with(FindingLayout.OPENED, finding.found().isPresent() ? Statement.YES : Statement.NO);
     finding.found().ifPresent(found -> cells.with(FindingLayout.FOUND, found));
     finding.revealed().ifPresent(revealed -> cells.with(FindingLayout.REVEALED, revealed));
     if (vessel.ages() == Ages.STATED && finding.found().isPresent()) {

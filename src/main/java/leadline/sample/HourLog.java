@@ -59,7 +59,7 @@ final class HourLog {
       FleetPlan plan, SailingMachine machine, Counter counter, ErrorList errors, Draw draw) {
     HourLog log = new HourLog(plan, machine, counter, errors, draw);
     log.write();
-    return log.rows;
+    return HourSlips.in(log.rows, plan.errors(), errors, draw.branch("slips"));
   }
 
   private void write() {
@@ -185,7 +185,9 @@ final class HourLog {
         readAtEndOf(day);
       }
       lastTenths = now.get().tenths();
-      put(Days.endOf(machine.days().date(day)), RunningHours.ZERO, ReadingKind.REPLACED);
+      if (now.get().handover() != Counter.Handover.UNDECLARED) {
+        put(Days.endOf(machine.days().date(day)), RunningHours.ZERO, ReadingKind.REPLACED);
+      }
     }
   }
 }

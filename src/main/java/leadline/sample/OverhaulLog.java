@@ -23,8 +23,12 @@ final class OverhaulLog {
   private final ErrorRates rates;
   private final ErrorList errors;
   private final Draw draw;
+  private final Draw slips;
+  private final SerialSlips serialSlips;
+  private final MovementLog movementLog;
   private final List<SampleRow> overhauls = new ArrayList<>();
   private final List<SampleRow> findings = new ArrayList<>();
+  private final List<SampleRow> movements = new ArrayList<>();
   private int count = 0;
 
   OverhaulLog(VesselCharacter vessel, FleetPlan plan, ErrorList errors, Draw draw) {
@@ -33,6 +37,9 @@ final class OverhaulLog {
     this.rates = plan.errors();
     this.errors = errors;
     this.draw = draw;
+    this.slips = draw.branch("slips");
+    this.movementLog = new MovementLog(vessel, rates, errors, draw.branch("movements"));
+    this.serialSlips = new SerialSlips(rates, errors, draw.branch("serials"));
   }
 
   List<SampleRow> overhauls() {
@@ -43,14 +50,24 @@ final class OverhaulLog {
     return findings;
   }
 
+  List<SampleRow> movements() {
+    return movements;
+  }
+
   void write(TrueOverhaul overhaul, Counter counter) {
     count++;
     String id = String.format(Locale.ROOT, "W%04d", count);
+    if (overhaul.serials().filter(TrueOverhaul.Serials::isSwap).isPresent()
+        && slips.chance(rates.of(RecordError.SWAP_UNREPORTED))) {
+      errors.add(RecordError.SWAP_UNREPORTED, RecordKind.OVERHAULS.word(), id, "");
+      return;
+    }
     SampleRow row = row(overhaul, id, counter.shown(overhaul.tenths()));
     List<SampleRow> itsFindings =
         overhaul.findings().stream()
             .map(finding -> findingLog.row(finding, id, overhaul.day()))
             .toList();
+    movements.addAll(movementLog.rows(overhaul, id));
     int copies = happens(RecordError.DUPLICATE, id) ? 2 : 1;
     for (int copy = 0; copy < copies; copy++) {
       overhauls.add(row);
@@ -72,7 +89,9 @@ final class OverhaulLog {
     if (overhaul.position().place() > 0) {
       cells.with(OverhaulLayout.PLACE, (long) overhaul.position().place());
     }
-    overhaul.serials().ifPresent(serials -> writeSerials(serials, id, cells));
+    overhaul
+        .serials()
+        .ifPresent(serials -> writeSerials(slips(overhaul, serials, id), serials, id, cells));
     written(hours, id).ifPresent(figure -> cells.with(OverhaulLayout.MACHINE_HOURS, figure));
     LocalDate day = overhaul.day();
     if (!happens(RecordError.DATE_ORDER, id)) {
@@ -90,9 +109,15 @@ final class OverhaulLog {
         Locale.ROOT, "%d-%02d-%02d", day.getYear(), day.getDayOfMonth(), day.getMonthValue());
   }
 
-  private void writeSerials(TrueOverhaul.Serials serials, String id, Cells.Builder cells) {
+  private TrueOverhaul.Serials slips(
+      TrueOverhaul overhaul, TrueOverhaul.Serials serials, String id) {
+    return serialSlips.written(overhaul.position(), serials, id);
+  }
+
+  private void writeSerials(
+      TrueOverhaul.Serials serials, TrueOverhaul.Serials truth, String id, Cells.Builder cells) {
     boolean removedLacks = draw.chance(.5);
-    boolean lacking = serials.isSwap() && happens(RecordError.SERIAL_LACKING, id);
+    boolean lacking = truth.isSwap() && happens(RecordError.SERIAL_LACKING, id);
     if (!(lacking && removedLacks)) {
       cells.with(OverhaulLayout.REMOVED_SERIAL, serials.removed());
     }
@@ -111,22 +136,8 @@ final class OverhaulLog {
           hours.isAbove(error) && draw.chance(.5) ? hours.minus(error) : hours.plus(error));
     }
     return happens(RecordError.DIGITS_TRANSPOSED, id)
-        ? Optional.of(transposed(hours))
+        ? Optional.of(Digits.firstTransposed(hours))
         : Optional.of(hours);
-  }
-
-  /** The first two neighbouring digits that differ change places. */
-  private static RunningHours transposed(RunningHours hours) {
-    char[] digits = Long.toString(hours.tenths()).toCharArray();
-    for (int at = 0; at + 1 < digits.length; at++) {
-      if (digits[at] != digits[at + 1]) {
-        char digit = digits[at];
-        digits[at] = digits[at + 1];
-        digits[at + 1] = digit;
-        return RunningHours.ofTenths(Long.parseLong(new String(digits)));
-      }
-    }
-    return hours;
   }
 
   private boolean happens(RecordError kind, String id) {

@@ -10,14 +10,15 @@ import leadline.fleet.Column;
 import leadline.fleet.FindingLayout;
 import leadline.fleet.HoursLayout;
 import leadline.fleet.MachineLayout;
+import leadline.fleet.MovementLayout;
 import leadline.fleet.OverhaulLayout;
 import leadline.fleet.RecordKind;
 import leadline.fleet.Written;
 import leadline.quantity.Days;
 
 /**
- * Writes the plain layout: one register of machines, and for each vessel its hours, overhauls and
- * findings, with the columns that these ships fill in.
+ * Writes the plain layout: one register of machines, and for each vessel its hours, overhauls,
+ * findings and movements of spares, with the columns that these ships fill in.
  */
 public final class PlainLayoutWriter implements FleetWriter {
 
@@ -66,7 +67,15 @@ public final class PlainLayoutWriter implements FleetWriter {
               FindingLayout.ACTION,
               FindingLayout.REVEALED,
               FindingLayout.HOURS_SINCE_NEW,
-              FindingLayout.PART_NUMBER));
+              FindingLayout.PART_NUMBER),
+          RecordKind.MOVEMENTS,
+          List.of(
+              MovementLayout.VESSEL,
+              MovementLayout.MOVEMENT,
+              MovementLayout.PART,
+              MovementLayout.MOVED_ON,
+              MovementLayout.QUANTITY,
+              MovementLayout.OVERHAUL));
 
   private final Path folder;
   private final CsvFile machines;
@@ -83,7 +92,7 @@ public final class PlainLayoutWriter implements FleetWriter {
   public void write(SampleVessel vessel) throws IOException {
     write(vessel.rows(RecordKind.MACHINES), MACHINES, machines);
     String separator = isFaulty(vessel) ? ";" : ",";
-    for (RecordKind kind : List.of(RecordKind.HOURS, RecordKind.OVERHAULS, RecordKind.FINDINGS)) {
+    for (RecordKind kind : BY_VESSEL.keySet().stream().sorted().toList()) {
       List<Column<?>> columns = BY_VESSEL.getOrDefault(kind, List.of());
       Path file = folder.resolve(kind.word() + "_" + vessel.character().vessel() + ".csv");
       try (CsvFile csv = new CsvFile(file, separator, names(columns))) {

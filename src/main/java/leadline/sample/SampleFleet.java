@@ -72,6 +72,7 @@ public final class SampleFleet {
       rows.put(RecordKind.HOURS, hours);
       rows.put(RecordKind.OVERHAULS, log.overhauls());
       rows.put(RecordKind.FINDINGS, log.findings());
+      rows.put(RecordKind.MOVEMENTS, log.movements());
       return new SampleVessel(character, rows, lives, errors.errors());
     }
 

@@ -58,7 +58,7 @@ public final class TruthWriter implements FleetWriter {
         new CsvFile(
             folder.resolve("errors.csv"),
             ",",
-            List.of("vessel", "file", "record", "part", "error"));
+            List.of("vessel", "file", "record", "part", "error", "truth"));
   }
 
   @Override
@@ -69,7 +69,13 @@ public final class TruthWriter implements FleetWriter {
     }
     for (PlantedError error : vessel.errors()) {
       errors.write(
-          List.of(error.vessel(), error.file(), error.record(), error.part(), error.kind().word()));
+          List.of(
+              error.vessel(),
+              error.file(),
+              error.record(),
+              error.part(),
+              error.kind().word(),
+              error.truth()));
     }
   }
 

@@ -1,21 +1,27 @@
 package leadline.sample;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import leadline.fleet.Action;
+import leadline.fleet.Cells;
 import leadline.fleet.FindingLayout;
 import leadline.fleet.FoundWord;
 import leadline.fleet.HoursLayout;
 import leadline.fleet.OverhaulLayout;
 import leadline.fleet.ReadingKind;
 import leadline.fleet.RecordKind;
+import leadline.quantity.Days;
+import leadline.quantity.RunningHours;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -134,6 +140,89 @@ class PlantedErrorsTest {
                     error::toString));
   }
 
+  /** The record names machine and day as written; the truth is the figure, or the day. */
+  @Test
+  void aSlippedReadingSaysOtherThanTheTruth() {
+    for (SampleVessel vessel : VESSELS) {
+      Map<String, List<String>> figures =
+          vessel.rows(RecordKind.HOURS).stream()
+              .map(SampleRow::cells)
+              .collect(
+                  Collectors.groupingBy(
+                      row ->
+                          row.need(HoursLayout.MACHINE)
+                              + " "
+                              + Days.asWritten(row.need(HoursLayout.READ_AT)),
+                      Collectors.mapping(
+                          row -> row.need(HoursLayout.HOURS).toString(), Collectors.toList())));
+      vessel.errors().stream()
+          .filter(error -> RecordError.SLIPS_OF_READINGS.contains(error.kind()))
+          .forEach(
+              error ->
+                  assertTrue(
+                      figures.get(error.record()).stream()
+                          .anyMatch(written -> !written.equals(error.truth())),
+                      error::toString));
+    }
+  }
+
+  @Test
+  void aSlipInTheDigitsIsOfTheKindItSays() {
+    Draw draw = Draw.of(5);
+    RunningHours figure = RunningHours.ofTenths(412_063);
+    for (int i = 0; i < 100; i++) {
+      String swapped = Long.toString(Digits.transposed(figure, draw).tenths());
+      assertEquals(sorted("412063"), sorted(swapped));
+      assertNotEquals("412063", swapped);
+      assertEquals(5, Long.toString(Digits.lost(figure, draw).tenths()).length());
+      assertEquals(7, Long.toString(Digits.added(figure, draw).tenths()).length());
+    }
+    assertFalse(Digits.differ(RunningHours.ofTenths(222)));
+  }
+
+  private static String sorted(String digits) {
+    return digits.chars().sorted().mapToObj(Character::toString).collect(Collectors.joining());
+  }
+
+  @Test
+  void aMistypedSerialDiffersInOneLetter() {
+    ErrorRates ofSerials = ErrorRates.NONE.with(RecordError.SERIAL_MISTYPED, .2);
+    for (SampleVessel vessel : vessels(PLAN.withErrors(ofSerials))) {
+      Map<String, SampleRow> rows =
+          vessel.rows(RecordKind.OVERHAULS).stream()
+              .collect(
+                  Collectors.toMap(row -> row.cells().need(OverhaulLayout.OVERHAUL), row -> row));
+      for (PlantedError error : vessel.errors()) {
+        Cells row = Optional.ofNullable(rows.get(error.record())).orElseThrow().cells();
+        assertTrue(
+            lettersApart(row.need(OverhaulLayout.REMOVED_SERIAL), error.truth()) == 1
+                || lettersApart(row.need(OverhaulLayout.FITTED_SERIAL), error.truth()) == 1,
+            error::toString);
+      }
+    }
+  }
+
+  private static long lettersApart(String one, String other) {
+    return one.length() == other.length()
+        ? IntStream.range(0, one.length())
+            .filter(place -> one.charAt(place) != other.charAt(place))
+            .count()
+        : Long.MAX_VALUE;
+  }
+
+  @Test
+  void anExchangeThatNobodyWroteDownIsNotThere() {
+    for (SampleVessel vessel : VESSELS) {
+      Set<String> written =
+          vessel.rows(RecordKind.OVERHAULS).stream()
+              .map(row -> row.cells().need(OverhaulLayout.OVERHAUL))
+              .collect(Collectors.toSet());
+      vessel.errors().stream()
+          .filter(error -> error.kind() == RecordError.SWAP_UNREPORTED)
+          .forEach(error -> assertFalse(written.contains(error.record()), error::toString));
+    }
+  }
+
   @Test
   void aDuplicateStandsTwice() {
     for (SampleVessel vessel : VESSELS) {
@@ -145,7 +234,9 @@ class PlantedErrorsTest {
 
   @Test
   void aNewCounterBeginsAtZeroAndAFullOneToo() {
-    for (SampleVessel vessel : VESSELS) {
+    ErrorRates ofCounters =
+        ErrorRates.NONE.with(RecordError.COUNTER_REPLACED, .3).with(RecordError.ROLL_OVER, .3);
+    for (SampleVessel vessel : vessels(PLAN.withErrors(ofCounters))) {
       long replaced =
           vessel.rows(RecordKind.HOURS).stream()
               .filter(row -> row.cells().need(HoursLayout.KIND) == ReadingKind.REPLACED)

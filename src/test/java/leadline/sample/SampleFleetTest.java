@@ -71,7 +71,11 @@ class SampleFleetTest {
   @ParameterizedTest
   @ValueSource(ints = {1, 2, 3, 4, 5, 6})
   void theRecordsLieWithinTheirTime(int number) {
-    SampleRecords records = new SampleFleet(PLAN, 4).vessel(number).records();
+    ErrorRates dated =
+        ErrorRates.usual()
+            .with(RecordError.READING_DAY_OFF, 0)
+            .with(RecordError.READING_YEAR_OFF, 0);
+    SampleRecords records = new SampleFleet(PLAN.withErrors(dated), 4).vessel(number).records();
     records
         .overhauls()
         .forEach(
