@@ -160,7 +160,7 @@ class PlantedErrorsTest {
           .forEach(
               error ->
                   assertTrue(
-                      figures.get(error.record()).stream()
+                      figures.getOrDefault(error.record(), List.of()).stream()
                           .anyMatch(written -> !written.equals(error.truth())),
                       error::toString));
     }
