@@ -29,11 +29,12 @@ public final class IntakeRecords {
     }
   }
 
-  private static IntakeFile of(Batch batch, LoadedFile file) {
+  private IntakeFile of(Batch batch, LoadedFile file) {
     return new IntakeFile(
-        batch.sequence(),
+        knownAt.place(batch),
         batch.id(),
         batch.committedAt(),
+        knownAt.standing(batch),
         file.name(),
         file.digest(),
         file.rowsRead(),
