@@ -75,6 +75,15 @@ public record KnownAt(Instant at, List<Batch> batches, List<Withdrawal> withdraw
     return batch.delivery().inPlaceOf().flatMap(this::batch).map(this::place).orElse(batch.sequence());
   }
 
+  /** The vessels' newest identifiers, by what the sources of these batches say. */
+  VesselNames vesselNames() {
+    return VesselNames.after(
+        counting().stream()
+            .sorted(Comparator.comparing(this::place))
+            .map(batch -> batch.delivery().source().renamed())
+            .toList());
+  }
+
   /** The places of the batches that count. */
   Map<String, Long> placeOfBatch() {
     return new TreeMap<>(counting().stream().collect(Collectors.toMap(Batch::id, this::place)));

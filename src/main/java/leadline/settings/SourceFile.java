@@ -33,9 +33,10 @@ public final class SourceFile {
    */
   public static Source read(Path inbox, SharedFolder shared) {
     Path file = inbox.resolve(NAME);
-    if (!Files.exists(file)) {
-      return Source.UNNAMED;
-    }
+    return Files.exists(file) ? source(file, shared) : Source.UNNAMED;
+  }
+
+  static Source source(Path file, SharedFolder shared) {
     SettingErrors errors = new SettingErrors(file);
     JsonNode tree = JsonFile.read(file, errors);
     shared.schema("source").check(tree, errors);

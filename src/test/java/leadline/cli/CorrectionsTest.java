@@ -7,10 +7,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -28,16 +25,16 @@ class CorrectionsTest {
       plover,O2,ME,fuel-injector,1,2,2024-02-21,worn-out
       """;
 
-  private final Program program = Program.forScheduler();
-
   @TempDir Path folder;
 
+  private PublishedMonth month;
   private SmallInbox first;
   private SmallInbox second;
   private String secondBatch;
 
   @BeforeEach
   void twoBatches() {
+    month = new PublishedMonth(Program.forScheduler(), folder, "2024-03");
     first = SmallInbox.in(folder.resolve("first"));
     second = new SmallInbox(folder.resolve("second")).with("overhauls.csv", BREAKDOWN);
     ingest(first);
@@ -108,8 +105,7 @@ class CorrectionsTest {
 
     run("tidy", "--older-than", "0m").clean();
     assertTrue(
-        program
-            .run("check", "--lake", lake())
+        run("check")
             .clean()
             .out()
             .endsWith("batches 3, files 5, runs 1, counts that differ 0\n"));
@@ -168,79 +164,27 @@ class CorrectionsTest {
         .formatted(secondBatch, inbox, why);
   }
 
-  private Path lake() {
-    return folder.resolve("lake");
-  }
-
   private Ran run(String command, Object... more) {
-    return program.run(
-        Stream.concat(Stream.of(command, "--lake", lake()), Arrays.stream(more)).toArray());
+    return month.run(command, more);
   }
 
   private JsonNode ingest(SmallInbox inbox) {
-    return run("ingest", "--inbox", inbox, "--json").step();
+    return month.ingest(inbox);
   }
 
-  private String firstBatch() throws IOException {
-    return rows("before", "intake_log").get(1).split(",", -1)[2];
-  }
-
-  private String knownAt() throws IOException {
-    return rows("before", "intake_log").get(1).split(",", -1)[1];
-  }
-
-  /** The month as it stands now, as NAME: VALUE. */
-  private List<String> published(String out, Object... knownAt) throws IOException {
-    List<Object> compute = new ArrayList<>(List.of("--month", "2024-03"));
-    compute.addAll(List.of(knownAt));
-    run("compute", compute.toArray()).clean();
-    compute.addAll(List.of("--out", folder.resolve(out)));
-    run("publish", compute.toArray()).clean();
-    List<String> figures = new ArrayList<>();
-    rows(out, "component_rates").stream()
-        .map(row -> row.split(",", -1))
-        .filter(cells -> List.of(cells).containsAll(List.of("since-start", "fleet", "breakdown")))
-        .filter(cells -> List.of(cells).contains("fuel-injector"))
-        .forEach(
-            cells -> {
-              figures.add("breakdowns: " + cells[index(out, "component_rates", "events")]);
-              figures.add("hours: " + cells[index(out, "component_rates", "exposure_h")]);
-            });
-    rows(out, "intake_log").stream()
-        .skip(1)
-        .forEach(row -> figures.add("standing: " + row.split(",", -1)[4]));
-    rows(out, "unmapped_words").stream()
-        .skip(1)
-        .forEach(
-            row ->
-                figures.add(
-                    "words: " + row.split(",", -1)[index(out, "unmapped_words", "word")]));
-    return figures;
+  private List<String> published(String out, Object... knownAt) {
+    return month.published(out, knownAt);
   }
 
   private static List<String> column(List<String> figures, String name) {
-    return figures.stream()
-        .filter(figure -> figure.startsWith(name + ": "))
-        .map(figure -> figure.substring(name.length() + 2))
-        .toList();
+    return PublishedMonth.column(figures, name);
   }
 
-  private int index(String out, String table, String column) {
-    try {
-      return List.of(rows(out, table).get(0).split(",", -1)).indexOf(column);
-    } catch (IOException e) {
-      throw new java.io.UncheckedIOException(e);
-    }
+  private String firstBatch() {
+    return month.cell("before", "intake_log", "batch");
   }
 
-  private List<String> rows(String out, String table) throws IOException {
-    try (Stream<Path> months = Files.list(folder.resolve(out))) {
-      Path month =
-          months
-              .filter(path -> path.getFileName().toString().startsWith("2024-03"))
-              .findFirst()
-              .orElseThrow();
-      return Files.readAllLines(month.resolve("tables").resolve(table + ".csv"));
-    }
+  private String knownAt() {
+    return month.cell("before", "intake_log", "known_at");
   }
 }
