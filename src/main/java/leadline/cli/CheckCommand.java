@@ -77,7 +77,8 @@ final class CheckCommand implements Callable<Integer> {
 
   private boolean sourceIsSound(Path inbox, SharedFolder shared) {
     return !Files.exists(inbox.resolve(SourceFile.NAME))
-        || sound(inbox.resolve(SourceFile.NAME), file -> SourceFile.read(inbox, shared)).isPresent();
+        || sound(inbox.resolve(SourceFile.NAME), file -> SourceFile.read(inbox, shared))
+            .isPresent();
   }
 
   private static ExitCode exitCode(boolean allSound, boolean countsAgree) {

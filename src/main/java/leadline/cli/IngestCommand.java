@@ -6,8 +6,8 @@ import java.util.concurrent.Callable;
 import leadline.settings.Step;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParentCommand;
@@ -27,9 +27,9 @@ import picocli.CommandLine.Spec;
           + " deleted, and which vessels have new identifiers.",
       "",
       "With --again, reads the files of a batch once more, after the program, the catalogue or"
-          + " source.json was mended. The new batch takes the old one's place; what was known before"
-          + " comes out again with --known-at. The files must lie unchanged in the inbox that they"
-          + " came from, or in DIR."
+          + " source.json was mended. The new batch takes the old one's place; what was known"
+          + " before comes out again with --known-at. The files must lie unchanged in the inbox"
+          + " that they came from, or in DIR."
     },
     footer = {
       "  leadline ingest --inbox exports/2026-10 --lake lake",
@@ -52,7 +52,7 @@ final class IngestCommand implements Callable<Integer> {
       description = "Read the files of this batch again, in its place.")
   private @Nullable String again;
 
-  @Spec private CommandSpec spec;
+  @Spec private CommandSpec spec = CommandSpec.create();
 
   @Mixin private LakeOption lake;
   @Mixin private WaitOption wait;

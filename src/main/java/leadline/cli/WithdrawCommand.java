@@ -15,8 +15,8 @@ import picocli.CommandLine.ParentCommand;
       "",
       "From now on its rows count nowhere, as if they had never come; the table intake_log still"
           + " names its files. What was known before comes out again with --known-at. Nothing is"
-          + " deleted, and no published folder changes. Its files may be ingested again; a file that"
-          + " other inboxes held too was passed over there, so ingest one of those again."
+          + " deleted, and no published folder changes. Its files may be ingested again; a file"
+          + " that other inboxes held too was passed over there, so ingest one of those again."
     },
     footer = {
       "  leadline withdraw 20261103T020000Z-1f0c3a9e --lake lake",

@@ -25,7 +25,11 @@ import leadline.problem.Problem;
  * @param problems what the rows leave open
  */
 public record CurrentRecords(
-    String vessel, List<SourcedRow> rows, Set<OverhaulId> withdrawn, Census census, List<Problem> problems) {
+    String vessel,
+    List<SourcedRow> rows,
+    Set<OverhaulId> withdrawn,
+    Census census,
+    List<Problem> problems) {
 
   public CurrentRecords {
     rows = List.copyOf(rows);
@@ -44,8 +48,7 @@ public record CurrentRecords(
    * @param rows every stored row of the vessel, in any order, and none of another
    * @param exports what the sources say of records that their exports lack
    */
-  public static CurrentRecords of(
-      String vessel, Collection<ArrivedRow> rows, Exports exports) {
+  public static CurrentRecords of(String vessel, Collection<ArrivedRow> rows, Exports exports) {
     if (!rows.stream().allMatch(row -> row.row().cells().key().get(0).equals(vessel))) {
       throw new IllegalArgumentException("rows of vessels other than " + vessel);
     }

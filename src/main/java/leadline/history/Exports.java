@@ -34,10 +34,7 @@ public record Exports(Map<Long, Export> byBatch) implements Serializable {
    * @param refused the refused rows of snapshots that name their vessel
    */
   public record Export(
-      String source,
-      Set<RecordKind> snapshots,
-      Set<RecordKind> unread,
-      List<RefusedRecord> refused)
+      String source, Set<RecordKind> snapshots, Set<RecordKind> unread, List<RefusedRecord> refused)
       implements Serializable {
 
     public Export {
@@ -53,6 +50,5 @@ public record Exports(Map<Long, Export> byBatch) implements Serializable {
    * @param key the record's key below its vessel, as {@link leadline.fleet.Cells#keyBelowVessel};
    *     empty where it could not be read
    */
-  public record RefusedRecord(RecordKind kind, String vessel, String key)
-      implements Serializable {}
+  public record RefusedRecord(RecordKind kind, String vessel, String key) implements Serializable {}
 }

@@ -19,8 +19,7 @@ public record UnreadSnapshot(
     implements Problem {
 
   static UnreadSnapshot lacking(String source, RecordKind kind, List<ArrivedRow> rows) {
-    ArrivedRow first =
-        rows.stream().min(Comparator.comparing(ArrivedRow::arrival)).orElseThrow();
+    ArrivedRow first = rows.stream().min(Comparator.comparing(ArrivedRow::arrival)).orElseThrow();
     Cells cells = first.row().cells();
     return new UnreadSnapshot(
         cells.key().get(0).toString(),
@@ -38,7 +37,8 @@ public record UnreadSnapshot(
 
   @Override
   public String evidence() {
-    return ("The newest snapshot of %s by %s could not be read in whole. Records that it lacks and that were there before: %d, the first of them %s. None is taken as deleted.")
+    return ("The newest snapshot of %s by %s could not be read in whole. Records that it lacks and"
+                + " that were there before: %d, the first of them %s. None is taken as deleted.")
         .formatted(records.word(), source, lacking, first);
   }
 

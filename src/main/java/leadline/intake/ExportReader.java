@@ -114,11 +114,11 @@ public final class ExportReader {
     trimmedCells += read.trimmedCells();
   }
 
-  private void refuse(
-      TextRow row, String vessel, String key, List<? extends RowFault> faults)
+  private void refuse(TextRow row, String vessel, String key, List<? extends RowFault> faults)
       throws IOException {
     sink.refused(
-        new RefusedRow(file.kind(), file.line(row.line()), vessel, key, row.raw(), List.copyOf(faults)));
+        new RefusedRow(
+            file.kind(), file.line(row.line()), vessel, key, row.raw(), List.copyOf(faults)));
     refused++;
   }
 }

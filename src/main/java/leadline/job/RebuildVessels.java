@@ -23,7 +23,8 @@ import org.apache.spark.api.java.function.FlatMapFunction;
 import scala.Tuple2;
 
 /** Rebuilds vessels from their records and counts them for the tables. */
-record RebuildVessels(Rules rules, ReportMonth month, Instant knownAt, Exports exports, VesselWriter writer)
+record RebuildVessels(
+    Rules rules, ReportMonth month, Instant knownAt, Exports exports, VesselWriter writer)
     implements FlatMapFunction<Iterator<Tuple2<String, Iterable<RowBlock>>>, Rebuilt> {
 
   @Override

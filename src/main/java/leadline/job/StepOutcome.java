@@ -9,9 +9,9 @@ import java.util.SortedSet;
 import leadline.intake.RefusedRow;
 import leadline.lake.Batch;
 import leadline.lake.LoadedFile;
-import leadline.lake.Withdrawal;
 import leadline.lake.Run;
 import leadline.lake.Upkeep;
+import leadline.lake.Withdrawal;
 import leadline.problem.FileFault;
 
 /** What a step did. */

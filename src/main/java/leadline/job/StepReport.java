@@ -5,7 +5,8 @@ import java.util.Map;
 import leadline.publish.JsonLine;
 
 /** A step's outcome for people and for schedulers. */
-public sealed interface StepReport permits IngestReport, WithdrawReport, ComputeReport, PublishReport, TidyReport {
+public sealed interface StepReport
+    permits IngestReport, WithdrawReport, ComputeReport, PublishReport, TidyReport {
 
   static StepReport of(StepOutcome outcome) {
     if (outcome instanceof StepOutcome.Ingested ingested) {

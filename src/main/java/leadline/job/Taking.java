@@ -33,11 +33,7 @@ record Taking(Lake lake, Catalogue catalogue, Clock clock, Boundary boundary) {
     Batch committed =
         lake.batches()
             .commit(
-                batch,
-                clock.instant(),
-                ProgramVersion.current(),
-                intake.loadedFiles(),
-                delivery);
+                batch, clock.instant(), ProgramVersion.current(), intake.loadedFiles(), delivery);
     boundary.reached("batch " + committed.sequence() + " committed");
     return committed;
   }

@@ -3,25 +3,25 @@ package leadline.lake;
 import static leadline.lake.Stored.moment;
 
 import java.time.Instant;
-import java.util.Arrays;
-import java.util.Map;
-import java.util.TreeMap;
-import leadline.fleet.RecordKind;
-import leadline.fleet.Written;
-import leadline.settings.Source;
-import org.apache.iceberg.types.Types;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
+import leadline.fleet.RecordKind;
+import leadline.fleet.Written;
 import leadline.origin.FileDigest;
+import leadline.settings.Source;
 import org.apache.iceberg.Schema;
 import org.apache.iceberg.Table;
 import org.apache.iceberg.data.GenericRecord;
 import org.apache.iceberg.data.Record;
+import org.apache.iceberg.types.Types;
 
 /**
  * The list of committed batches: a batch's row in it is what makes its rows visible. A withdrawal's
@@ -56,8 +56,7 @@ public final class Batches {
               "unread",
               Types.StringType.get(),
               "the kinds of which a file could not be read, with commas between them")
-          .optional(
-              "in_place_of", Types.StringType.get(), "the batch whose files were read again")
+          .optional("in_place_of", Types.StringType.get(), "the batch whose files were read again")
           .build();
 
   private static final Schema WITHDRAWALS =
@@ -88,10 +87,7 @@ public final class Batches {
 
   private List<Withdrawal> withdrawals() {
     return lake.find(LakeTable.WITHDRAWALS)
-        .map(
-            table ->
-                Stored.list(
-                    table, Batches::withdrawal, Comparator.comparing(Withdrawal::at)))
+        .map(table -> Stored.list(table, Batches::withdrawal, Comparator.comparing(Withdrawal::at)))
         .orElse(List.of());
   }
 
@@ -108,11 +104,7 @@ public final class Batches {
    * given one, or just after the last commit where the clock has gone back.
    */
   public Batch commit(
-      String id,
-      Instant now,
-      String programVersion,
-      List<LoadedFile> files,
-      Delivery delivery) {
+      String id, Instant now, String programVersion, List<LoadedFile> files, Delivery delivery) {
     Batch batch =
         new Batch(
             committed().size() + 1L, id, momentAfterAll(now), programVersion, files, delivery);

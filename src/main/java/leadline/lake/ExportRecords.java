@@ -30,8 +30,7 @@ public final class ExportRecords {
       RefusedRows.vessel(row)
           .map(names::newest)
           .ifPresentOrElse(
-              vessel ->
-                  refused.add(new Exports.RefusedRecord(kind, vessel, RefusedRows.key(row))),
+              vessel -> refused.add(new Exports.RefusedRecord(kind, vessel, RefusedRows.key(row))),
               () -> unread.add(kind));
     }
   }
@@ -49,8 +48,7 @@ public final class ExportRecords {
   public static Exports of(Lake lake, KnownAt knownAt) {
     ExportRecords records = new ExportRecords(knownAt);
     if (!records.snapshots.isEmpty()) {
-      lake.find(LakeTable.REFUSED)
-          .ifPresent(table -> RefusedRows.forEachKey(table, records::add));
+      lake.find(LakeTable.REFUSED).ifPresent(table -> RefusedRows.forEachKey(table, records::add));
     }
     return records.exports();
   }

@@ -27,14 +27,12 @@ public final class IntakeRecords {
       long place = knownAt.place(batch);
       IntakeStanding standing = knownAt.standing(batch);
       for (LoadedFile file : batch.files()) {
-        files.put(
-            new FileOfBatch(batch.id(), file.digest()), of(batch, place, standing, file));
+        files.put(new FileOfBatch(batch.id(), file.digest()), of(batch, place, standing, file));
       }
     }
   }
 
-  private static IntakeFile of(
-      Batch batch, long place, IntakeStanding standing, LoadedFile file) {
+  private static IntakeFile of(Batch batch, long place, IntakeStanding standing, LoadedFile file) {
     return new IntakeFile(
         place,
         batch.id(),

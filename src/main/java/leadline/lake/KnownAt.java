@@ -42,9 +42,7 @@ public record KnownAt(Instant at, List<Batch> batches, List<Withdrawal> withdraw
 
   /** The batches that count: neither withdrawn nor read again. */
   public List<Batch> counting() {
-    return batches.stream()
-        .filter(batch -> standing(batch) == IntakeStanding.COUNTS)
-        .toList();
+    return batches.stream().filter(batch -> standing(batch) == IntakeStanding.COUNTS).toList();
   }
 
   public IntakeStanding standing(Batch batch) {
@@ -72,7 +70,12 @@ public record KnownAt(Instant at, List<Batch> batches, List<Withdrawal> withdraw
    * again, so that reading again never makes an old export win over a later one.
    */
   long place(Batch batch) {
-    return batch.delivery().inPlaceOf().flatMap(this::batch).map(this::place).orElse(batch.sequence());
+    return batch
+        .delivery()
+        .inPlaceOf()
+        .flatMap(this::batch)
+        .map(this::place)
+        .orElse(batch.sequence());
   }
 
   /** The vessels' newest identifiers, by what the sources of these batches say. */

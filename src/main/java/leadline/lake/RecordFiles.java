@@ -83,7 +83,9 @@ public final class RecordFiles {
         String vessel = names.newest(RecordTable.vesselOf(row));
         blocks
             .computeIfAbsent(vessel, one -> new RowBlock.Writer())
-            .add(RecordTable.cells(kind, row).ofVessel(vessel), RecordTable.arrival(kind, row, placeOfBatch));
+            .add(
+                RecordTable.cells(kind, row).ofVessel(vessel),
+                RecordTable.arrival(kind, row, placeOfBatch));
       }
     }
   }

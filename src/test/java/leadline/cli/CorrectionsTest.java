@@ -68,8 +68,7 @@ class CorrectionsTest {
     assertEquals("overhauls.csv", again.path("files").path(0).asText());
     assertEquals(List.of("1"), column(published("out"), "breakdowns"));
     assertEquals(
-        List.of("counts", "counts", "withdrawn", "counts"),
-        column(published("out"), "standing"));
+        List.of("counts", "counts", "withdrawn", "counts"), column(published("out"), "standing"));
   }
 
   @Test
@@ -105,10 +104,7 @@ class CorrectionsTest {
 
     run("tidy", "--older-than", "0m").clean();
     assertTrue(
-        run("check")
-            .clean()
-            .out()
-            .endsWith("batches 3, files 5, runs 1, counts that differ 0\n"));
+        run("check").clean().out().endsWith("batches 3, files 5, runs 1, counts that differ 0\n"));
     assertEquals(before, published("again", "--known-at", knownBefore));
   }
 
@@ -126,8 +122,7 @@ class CorrectionsTest {
     List<String> after = published("after");
     assertEquals(List.of("1"), column(after, "breakdowns"));
     assertEquals(List.of("worn-out"), column(after, "words"));
-    assertEquals(
-        List.of("counts", "counts", "read-again", "counts"), column(after, "standing"));
+    assertEquals(List.of("counts", "counts", "read-again", "counts"), column(after, "standing"));
     assertEquals(before, published("then", "--known-at", knownBefore));
     assertTrue(run("withdraw", secondBatch).err().contains("was read again as batch"));
   }

@@ -19,7 +19,17 @@ class HelpPagesTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"run", "ingest", "withdraw", "compute", "publish", "tidy", "estimate", "check", "sample"})
+      strings = {
+        "run",
+        "ingest",
+        "withdraw",
+        "compute",
+        "publish",
+        "tidy",
+        "estimate",
+        "check",
+        "sample"
+      })
   void thePageOfACommand(String command) throws IOException {
     assertEquals(
         Files.readString(PAGES.resolve(command + ".txt")),
@@ -77,7 +87,17 @@ class HelpPagesTest {
   /** The list of commands shows the first sentence of each command's page, whole. */
   @ParameterizedTest
   @ValueSource(
-      strings = {"run", "ingest", "withdraw", "compute", "publish", "tidy", "estimate", "check", "sample"})
+      strings = {
+        "run",
+        "ingest",
+        "withdraw",
+        "compute",
+        "publish",
+        "tidy",
+        "estimate",
+        "check",
+        "sample"
+      })
   void theListOfCommandsHasWholeSentences(String command) throws IOException {
     String sentence =
         Files.readAllLines(PAGES.resolve(command + ".txt")).stream()

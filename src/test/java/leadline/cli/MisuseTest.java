@@ -45,7 +45,9 @@ class MisuseTest {
   void saysWhatIsWrongAndWhereTheHelpIs(String line, String message) {
     String[] arguments = line.equals("''") ? new String[0] : line.split(" ");
     String command =
-        line.matches("(run|ingest|withdraw|compute|publish|tidy|check)\\b.*") ? " " + arguments[0] : "";
+        line.matches("(run|ingest|withdraw|compute|publish|tidy|check)\\b.*")
+            ? " " + arguments[0]
+            : "";
     Ran ran = Program.forScheduler().run((Object[]) arguments);
 
     ran.exitedWith(2, message, "Try 'leadline" + command + " --help'.");

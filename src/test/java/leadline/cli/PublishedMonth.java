@@ -19,8 +19,7 @@ record PublishedMonth(Program program, Path folder, String month) {
 
   Ran run(String command, Object... more) {
     return program.run(
-        Stream.concat(
-                Stream.of(command, "--lake", folder.resolve("lake")), Arrays.stream(more))
+        Stream.concat(Stream.of(command, "--lake", folder.resolve("lake")), Arrays.stream(more))
             .toArray());
   }
 

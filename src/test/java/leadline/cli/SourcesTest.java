@@ -97,9 +97,7 @@ class SourcesTest {
                 "source.json",
                 "{ \"source\": \"north-office\", \"renamed\": { \"plover\": \"dun-plover\" } }")
             .with("hours.csv", SmallInbox.HOURS_HEADER + "dun-plover,ME,2024-04-30,2500,counter,\n")
-            .with(
-                "overhauls.csv",
-                HEADER + breakdown("O4", 4).replace("plover", "dun-plover")));
+            .with("overhauls.csv", HEADER + breakdown("O4", 4).replace("plover", "dun-plover")));
 
     List<String> figures = april.published("renamed");
     assertEquals(List.of("4"), PublishedMonth.column(figures, "breakdowns"));

@@ -20,7 +20,9 @@ import leadline.origin.Origin;
 import leadline.problem.Problem;
 import org.junit.jupiter.api.Test;
 
-/** What a record that an export lacks means: nothing, or, in a full snapshot, that it is deleted. */
+/**
+ * What a record that an export lacks means: nothing, or, in a full snapshot, that it is deleted.
+ */
 class SnapshotsTest {
 
   private static final Set<RecordKind> OVERHAULS = Set.of(RecordKind.OVERHAULS);
@@ -192,8 +194,7 @@ class SnapshotsTest {
   private SnapshotsTest row(long batch, Cells cells) {
     FileDigest file = FileDigest.of(("file of batch " + batch).getBytes(StandardCharsets.UTF_8));
     rows.add(
-        new ArrivedRow(
-            batch, new SourcedRow(cells, new Origin("x.csv", file, rows.size() + 1L))));
+        new ArrivedRow(batch, new SourcedRow(cells, new Origin("x.csv", file, rows.size() + 1L))));
     return this;
   }
 

@@ -70,8 +70,7 @@ class SoldVesselTest {
   @Test
   void theLatestNameOfAVesselCounts() {
     CurrentRecords records =
-        CurrentRecords.of(
-            Ship.VESSEL, List.of(named(1, "Hesper Lark"), named(2, "Hesper Dunlin")));
+        CurrentRecords.of(Ship.VESSEL, List.of(named(1, "Hesper Lark"), named(2, "Hesper Dunlin")));
 
     assertEquals(
         List.of("Hesper Dunlin"),

@@ -43,7 +43,8 @@ class BatchesTest {
   void knownAtCutsTheListAndSurvivesAClockThatGoesBack() {
     try (Lake lake = Lake.openOrCreate(folder.resolve("lake"))) {
       Batch first = lake.batches().commit("one", NOON, "0.1.0", List.of(FILE), Delivery.UNTOLD);
-      Batch second = lake.batches().commit("two", NOON.minusSeconds(60), "0.1.0", List.of(), Delivery.UNTOLD);
+      Batch second =
+          lake.batches().commit("two", NOON.minusSeconds(60), "0.1.0", List.of(), Delivery.UNTOLD);
       assertTrue(second.committedAt().isAfter(first.committedAt()));
       assertEquals(
           List.of(first), lake.batches().knownAt(first.committedAt()).orElseThrow().batches());

@@ -19,8 +19,7 @@ class SourceFileTest {
 
   @Test
   void everySettingHasItsMeaning() {
-    Source source =
-        SourceFile.source(Fixtures.FOLDER.resolve("source-good.json"), Fixtures.SHARED);
+    Source source = SourceFile.source(Fixtures.FOLDER.resolve("source-good.json"), Fixtures.SHARED);
 
     assertEquals("north-office", source.name());
     assertEquals(
@@ -46,8 +45,7 @@ class SourceFileTest {
     Files.writeString(inbox.resolve("source.json"), "{ \"source\": \"north-office\" }");
 
     assertEquals(
-        new Source("north-office", Set.of(), Map.of()),
-        SourceFile.read(inbox, Fixtures.SHARED));
+        new Source("north-office", Set.of(), Map.of()), SourceFile.read(inbox, Fixtures.SHARED));
   }
 
   /** Which of the two comes first would be open. */
