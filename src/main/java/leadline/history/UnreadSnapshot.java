@@ -38,7 +38,7 @@ public record UnreadSnapshot(
   @Override
   public String evidence() {
     return ("The newest snapshot of %s by %s could not be read in whole. Records that it lacks and"
-                + " that were there before: %d, the first of them %s. None is taken as deleted.")
+            + " that were there before: %d, the first of them %s. None is taken as deleted.")
         .formatted(records.word(), source, lacking, first);
   }
 
