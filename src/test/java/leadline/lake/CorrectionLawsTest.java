@@ -10,6 +10,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -194,7 +195,7 @@ class CorrectionLawsTest {
 
     /** The same without the batch and those whose place it took: they never came. */
     Script without(Batch batch) {
-      Set<String> never = new java.util.HashSet<>();
+      Set<String> never = new HashSet<>();
       Optional<Batch> one = Optional.of(batch);
       while (one.isPresent()) {
         never.add(one.get().id());
