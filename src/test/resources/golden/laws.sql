@@ -222,13 +222,13 @@ INSERT INTO laws
 SELECT 'the log has every file of the manifest, and no other, with its digest and counts', coalesce(l::VARCHAR, m::VARCHAR),
   l.digest = m.digest AND l.rows_read = m.read AND l.rows_stored = m.stored AND l.rows_refused = m.refused
     AND l.committed_at = m.committed_at
-FROM intake_log AS l
+FROM (FROM intake_log WHERE standing = 'counts') AS l
 FULL JOIN manifest_inputs AS m ON m.batch = l.batch AND m.name = l.file;
 
 INSERT INTO laws
 SELECT 'what the log says was stored is what the census of the manifest counts', r::VARCHAR, stored = counted
 FROM (
-  SELECT (SELECT sum(rows_stored) FROM intake_log) AS stored,
+  SELECT (SELECT sum(rows_stored) FROM intake_log WHERE standing = 'counts') AS stored,
     (SELECT sum("current" + duplicate + superseded + withdrawn) FROM manifest_records) AS counted
 ) AS r;
 

@@ -2,6 +2,7 @@ package leadline.cli;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -14,6 +15,7 @@ import leadline.settings.CatalogueFile;
 import leadline.settings.JobFile;
 import leadline.settings.SettingsException;
 import leadline.settings.SharedFolder;
+import leadline.settings.SourceFile;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -66,10 +68,17 @@ final class CheckCommand implements Callable<Integer> {
           sound(jobFile, file -> JobFile.read(file, around.environment(), shared, now)).isPresent();
     }
     if (inbox != null && catalogue.isPresent()) {
+      allSound &= sourceIsSound(inbox, shared);
       allSound &= new InboxCheck(leadline.console, catalogue.get(), now).isUsable(inbox);
     }
     boolean countsAgree = lake == null || new LakeCheck(leadline.console).agrees(lake);
     return exitCode(allSound, countsAgree).number();
+  }
+
+  private boolean sourceIsSound(Path inbox, SharedFolder shared) {
+    return !Files.exists(inbox.resolve(SourceFile.NAME))
+        || sound(inbox.resolve(SourceFile.NAME), file -> SourceFile.read(inbox, shared))
+            .isPresent();
   }
 
   private static ExitCode exitCode(boolean allSound, boolean countsAgree) {

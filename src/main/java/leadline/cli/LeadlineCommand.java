@@ -19,6 +19,7 @@ import picocli.CommandLine.Spec;
     subcommands = {
       RunCommand.class,
       IngestCommand.class,
+      WithdrawCommand.class,
       ComputeCommand.class,
       PublishCommand.class,
       TidyCommand.class,

@@ -43,7 +43,7 @@ final class Steps {
       return new JobRunner(
               engine,
               surroundings.clock(),
-              surroundings.shared().cautions(),
+              surroundings.shared(),
               console::tell,
               Boundary.UNWATCHED)
           .run(job, done);

@@ -1,8 +1,10 @@
 package leadline.fleet;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -38,6 +40,22 @@ public final class Cells {
   /** The values of the key columns. */
   public List<Object> key() {
     return kind.layout().key().stream().<Object>map(this::need).toList();
+  }
+
+  /** The key columns behind the vessel, as one text: equal for equal records of one vessel. */
+  public String keyBelowVessel() {
+    return keyBelowVessel(key());
+  }
+
+  private static String keyBelowVessel(List<Object> key) {
+    return key.stream().skip(1).map(Object::toString).collect(Collectors.joining(" "));
+  }
+
+  /** The same row, of a vessel that has this identifier now. */
+  public Cells ofVessel(String vessel) {
+    @Nullable Object[] renamed = values.clone();
+    renamed[kind.layout().key().get(0).index()] = vessel;
+    return new Cells(kind, renamed);
   }
 
   @Override
@@ -78,6 +96,21 @@ public final class Cells {
     @SuppressWarnings("unchecked") // `with` let in only values of the column's own type
     public <T> Optional<T> find(Column<T> column) {
       return Optional.ofNullable((T) values[column.index()]);
+    }
+
+    /** The key as {@link Cells#keyBelowVessel} gives it, unless a column of it is missing. */
+    public Optional<String> keyBelowVessel() {
+      List<Object> key = new ArrayList<>();
+      for (Column<?> column : kind.layout().key()) {
+        value(column).ifPresent(key::add);
+      }
+      return key.size() == kind.layout().key().size()
+          ? Optional.of(Cells.keyBelowVessel(key))
+          : Optional.empty();
+    }
+
+    private <T> Optional<T> value(Column<T> column) {
+      return find(column).or(column::whenEmpty);
     }
 
     /** The row, with every empty cell that stands for a value filled in. */

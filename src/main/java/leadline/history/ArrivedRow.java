@@ -7,7 +7,7 @@ import leadline.origin.Arrival;
 /**
  * A stored row, and the batch that brought it.
  *
- * @param batch the batch's place in the list of committed batches
+ * @param batch the batch's place in the order of arrival
  */
 public record ArrivedRow(long batch, SourcedRow row) implements Serializable {
 

@@ -37,7 +37,7 @@ public record Census(Map<RecordKind, Count> counts) implements Serializable {
    *
    * @param duplicate rows that say what an earlier arrival of the same record said
    * @param superseded versions that a later version replaced
-   * @param withdrawn records whose standing version is cancelled
+   * @param withdrawn records whose standing version is cancelled, or that were deleted
    */
   public record Count(long current, long duplicate, long superseded, long withdrawn)
       implements Serializable {

@@ -15,33 +15,50 @@ import leadline.fleet.OverhaulId;
 import leadline.fleet.Reading;
 import leadline.fleet.RecordKind;
 import leadline.fleet.SourcedRow;
+import leadline.problem.Problem;
 
 /**
- * One vessel's rows, with duplicates, corrections and withdrawals decided.
+ * One vessel's rows, with duplicates, corrections, withdrawals and deletions decided.
  *
  * @param rows the current rows, by arrival
- * @param withdrawn the overhauls that the ship cancelled
+ * @param withdrawn the overhauls that the ship cancelled or deleted
+ * @param problems what the rows leave open
  */
 public record CurrentRecords(
-    String vessel, List<SourcedRow> rows, Set<OverhaulId> withdrawn, Census census) {
+    String vessel,
+    List<SourcedRow> rows,
+    Set<OverhaulId> withdrawn,
+    Census census,
+    List<Problem> problems) {
 
   public CurrentRecords {
     rows = List.copyOf(rows);
     withdrawn = Set.copyOf(withdrawn);
+    problems = List.copyOf(problems);
+  }
+
+  /** Decides what stands of exports that hold changes. */
+  public static CurrentRecords of(String vessel, Collection<ArrivedRow> rows) {
+    return of(vessel, rows, Exports.UNNAMED);
   }
 
   /**
    * Decides what stands.
    *
    * @param rows every stored row of the vessel, in any order, and none of another
+   * @param exports what the sources say of records that their exports lack
    */
-  public static CurrentRecords of(String vessel, Collection<ArrivedRow> rows) {
+  public static CurrentRecords of(String vessel, Collection<ArrivedRow> rows, Exports exports) {
     if (!rows.stream().allMatch(row -> row.row().cells().key().get(0).equals(vessel))) {
       throw new IllegalArgumentException("rows of vessels other than " + vessel);
     }
     Collection<List<ArrivedRow>> records =
         rows.stream().collect(Collectors.groupingBy(RecordKey::of)).values();
-    List<RecordVersions> decided = records.stream().map(RecordVersions::of).toList();
+    VesselSnapshots snapshots = VesselSnapshots.of(vessel, rows, exports);
+    List<RecordVersions> decided =
+        records.stream()
+            .map(record -> RecordVersions.of(record, snapshots.standing(record)))
+            .toList();
     return new CurrentRecords(
         vessel,
         decided.stream()
@@ -55,7 +72,8 @@ public record CurrentRecords(
             decided.stream()
                 .collect(
                     Collectors.toMap(
-                        CurrentRecords::kind, RecordVersions::count, Census.Count::plus))));
+                        CurrentRecords::kind, RecordVersions::count, Census.Count::plus))),
+        snapshots.problems());
   }
 
   public List<SourcedRow> rows(RecordKind kind) {

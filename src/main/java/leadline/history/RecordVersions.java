@@ -13,7 +13,8 @@ import leadline.fleet.Status;
 
 /**
  * The versions of one record, decided. Rows that say the same are one version, whose place is its
- * first arrival: an old version sent again never stands again.
+ * first arrival: an old version sent again never stands again. Where a full snapshot has ended all
+ * versions, the record is withdrawn; where it came back, only what came later counts.
  *
  * @param standing the row of the version that stands
  */
@@ -26,20 +27,26 @@ record RecordVersions(ArrivedRow standing, Census.Count count) {
 
   /**
    * @param rows all rows of one key; at least one
+   * @param notEnded those of them that no snapshot has ended
    */
-  static RecordVersions of(List<ArrivedRow> rows) {
+  static RecordVersions of(List<ArrivedRow> rows, List<ArrivedRow> notEnded) {
+    long versions = rows.stream().map(row -> row.row().cells()).distinct().count();
+    ArrivedRow standing = last(notEnded).or(() -> last(rows)).orElseThrow();
+    long duplicates = rows.size() - versions;
+    long superseded = versions - 1;
+    return new RecordVersions(
+        standing,
+        notEnded.isEmpty() || isCancelled(standing)
+            ? new Census.Count(0, duplicates, superseded, 1)
+            : new Census.Count(1, duplicates, superseded, 0));
+  }
+
+  private static Optional<ArrivedRow> last(List<ArrivedRow> rows) {
     Map<Cells, ArrivedRow> versions = new LinkedHashMap<>();
     rows.stream()
         .sorted(Comparator.comparing(ArrivedRow::arrival))
         .forEach(row -> versions.putIfAbsent(row.row().cells(), row));
-    ArrivedRow standing = versions.values().stream().max(FIRST_TO_STANDING).orElseThrow();
-    long duplicates = (long) rows.size() - versions.size();
-    long superseded = versions.size() - 1L;
-    return new RecordVersions(
-        standing,
-        isCancelled(standing)
-            ? new Census.Count(0, duplicates, superseded, 1)
-            : new Census.Count(1, duplicates, superseded, 0));
+    return versions.values().stream().max(FIRST_TO_STANDING);
   }
 
   boolean isWithdrawn() {

@@ -97,14 +97,14 @@ public final class ExportReader {
       if (row.faults().isEmpty()) {
         hand(row, rows.read(fields.get(split++)));
       } else {
-        refuse(row, "", row.faults());
+        refuse(row, "", "", row.faults());
       }
     }
   }
 
   private void hand(TextRow row, ReadRow read) throws IOException {
     if (!read.faults().isEmpty()) {
-      refuse(row, read.vessel(file.kind()), read.faults());
+      refuse(row, read.vessel(file.kind()), read.key(file.kind()), read.faults());
       return;
     }
     sink.stored(
@@ -114,10 +114,11 @@ public final class ExportReader {
     trimmedCells += read.trimmedCells();
   }
 
-  private void refuse(TextRow row, String vessel, List<? extends RowFault> faults)
+  private void refuse(TextRow row, String vessel, String key, List<? extends RowFault> faults)
       throws IOException {
     sink.refused(
-        new RefusedRow(file.kind(), file.line(row.line()), vessel, row.raw(), List.copyOf(faults)));
+        new RefusedRow(
+            file.kind(), file.line(row.line()), vessel, key, row.raw(), List.copyOf(faults)));
     refused++;
   }
 }

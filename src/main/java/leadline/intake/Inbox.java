@@ -13,7 +13,7 @@ import leadline.problem.FileTrouble;
 
 /**
  * What lies in an inbox folder and its subfolders, each list sorted by path. Hidden files and
- * folders are passed over.
+ * folders are passed over, and so is the file in which the source speaks of its exports.
  *
  * @param exports the files to read
  * @param unusable the files that should be exports and cannot be read as such

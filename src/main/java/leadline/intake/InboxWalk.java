@@ -14,6 +14,7 @@ import leadline.fleet.Written;
 import leadline.origin.FileDigest;
 import leadline.problem.FileFault;
 import leadline.problem.FileTrouble;
+import leadline.settings.SourceFile;
 
 /** Sorts the files of an inbox as they are met. */
 final class InboxWalk extends SimpleFileVisitor<Path> {
@@ -40,7 +41,7 @@ final class InboxWalk extends SimpleFileVisitor<Path> {
 
   @Override
   public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
-    if (isHidden(file)) {
+    if (isHidden(file) || file.equals(inbox.resolve(SourceFile.NAME))) {
       return FileVisitResult.CONTINUE;
     }
     String name = nameOf(file);

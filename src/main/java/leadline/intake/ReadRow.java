@@ -22,6 +22,17 @@ record ReadRow(
   /** Every layout begins with the vessel. */
   private static final int VESSEL = 0;
 
+  /** The record's key below its vessel; empty where a column of it is wrong or missing. */
+  String key(RecordKind kind) {
+    boolean isWrong =
+        faults.stream()
+            .anyMatch(
+                fault ->
+                    kind.layout().key().stream()
+                        .anyMatch(column -> column.name().equals(fault.column())));
+    return isWrong ? "" : cells.keyBelowVessel().orElse("");
+  }
+
   /** The vessel that the row names; empty where it names none. */
   String vessel(RecordKind kind) {
     return cells.find(kind.layout().columns().get(VESSEL)).map(Object::toString).orElse("");

@@ -10,12 +10,13 @@ import leadline.problem.RowFault;
  * A row that the lake does not take.
  *
  * @param vessel the vessel that the row names; empty where none could be read
+ * @param key the record's key below its vessel; empty where it could not be read
  * @param raw the row's text as it stood in the file; bytes that are no text are shown as {@code
  *     \xNN}
  * @param faults every rule that it broke, at least one
  */
 public record RefusedRow(
-    RecordKind kind, Origin origin, String vessel, String raw, List<RowFault> faults)
+    RecordKind kind, Origin origin, String vessel, String key, String raw, List<RowFault> faults)
     implements Serializable {
 
   public RefusedRow {

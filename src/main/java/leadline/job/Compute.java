@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import leadline.lake.Engine;
+import leadline.lake.ExportRecords;
 import leadline.lake.IntakeRecords;
 import leadline.lake.KnownAt;
 import leadline.lake.Lake;
@@ -89,7 +90,12 @@ final class Compute {
     return new RecordFiles(lake, knownAt)
             .byVessel(engine)
             .mapPartitions(
-                new RebuildVessels(rules, month, knownAt.at(), new VesselWriter(lake, run)))
+                new RebuildVessels(
+                    rules,
+                    month,
+                    knownAt.at(),
+                    ExportRecords.of(lake, knownAt),
+                    new VesselWriter(lake, run)))
             .collect()
             .stream()
             .reduce(Rebuilt.none(rules.catalogue(), month, knownAt.at()), Rebuilt::merge);

@@ -27,10 +27,12 @@ record IngestReport(StepOutcome.Ingested outcome) implements StepReport {
             batch ->
                 String.format(
                     Locale.ROOT,
-                    "Ingested %s of %s as batch %s: %s read, %,d stored, %,d refused",
+                    "%s %s of %s as batch %s%s: %s read, %,d stored, %,d refused",
+                    outcome.inPlaceOf().isPresent() ? "Read again" : "Ingested",
                     Counted.of(outcome.files().size(), "file"),
                     outcome.inbox(),
                     batch,
+                    outcome.inPlaceOf().map(before -> " in place of " + before).orElse(""),
                     Counted.of(outcome.rowsRead(), "row"),
                     outcome.rowsStored(),
                     outcome.rowsRefused()))
@@ -87,6 +89,7 @@ record IngestReport(StepOutcome.Ingested outcome) implements StepReport {
     Map<String, Object> fields = new LinkedHashMap<>();
     fields.put("step", "ingest");
     outcome.batch().ifPresent(batch -> fields.put("batch", batch));
+    outcome.inPlaceOf().ifPresent(before -> fields.put("in_place_of", before));
     fields.put("files", outcome.files().stream().map(LoadedFile::name).toList());
     fields.put("files_already_loaded", outcome.alreadyLoaded());
     fields.put("files_unusable", outcome.unusable().stream().map(FileFault::sentence).toList());

@@ -3,11 +3,14 @@ package leadline.job;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeMap;
+import leadline.fleet.RecordKind;
 import leadline.intake.FileOutcome;
 import leadline.intake.Inbox;
 import leadline.intake.RefusedRow;
@@ -40,6 +43,7 @@ record Intake(List<Loaded> loaded) {
     return new StepOutcome.Ingested(
         folder,
         loadedFiles().isEmpty() ? Optional.empty() : Optional.of(batch),
+        Optional.empty(),
         loadedFiles(),
         unusable(inbox),
         firstRefused(),
@@ -48,8 +52,48 @@ record Intake(List<Loaded> loaded) {
         inbox.ignored());
   }
 
+  /** The outcome where all files of a batch were read again. */
+  StepOutcome.Ingested readAgain(Path folder, String batch, String before) {
+    return new StepOutcome.Ingested(
+        folder,
+        Optional.of(batch),
+        Optional.of(before),
+        loadedFiles(),
+        List.of(),
+        firstRefused(),
+        unknownColumns(),
+        List.of(),
+        List.of());
+  }
+
+  /** The kinds of which a file of the inbox could not be read. */
+  Set<RecordKind> unread(Inbox inbox) {
+    Set<RecordKind> unread = EnumSet.noneOf(RecordKind.class);
+    unusable(inbox).forEach(fault -> unread.addAll(unread(fault)));
+    return unread;
+  }
+
+  /** What cannot be listed, such as a closed folder, may hold any kind; a foreign file none. */
+  private static Set<RecordKind> unread(FileFault fault) {
+    String name = fault.file().substring(fault.file().lastIndexOf('/') + 1);
+    return RecordKind.ofFileName(name)
+        .<Set<RecordKind>>map(EnumSet::of)
+        .orElseGet(
+            () ->
+                fault instanceof FileFault.UnrecognisedFile
+                    ? EnumSet.noneOf(RecordKind.class)
+                    : EnumSet.allOf(RecordKind.class));
+  }
+
   private List<FileFault> unusable(Inbox inbox) {
     List<FileFault> unusable = new ArrayList<>(inbox.unusable());
+    unusable.addAll(unusable());
+    return unusable;
+  }
+
+  /** What is wrong with exports that could be listed and not be read. */
+  List<FileFault> unusable() {
+    List<FileFault> unusable = new ArrayList<>();
     for (Loaded.Outcome outcome : outcomes()) {
       if (outcome.outcome() instanceof FileOutcome.UnusableFile file) {
         unusable.addAll(file.faults());

@@ -7,12 +7,16 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import leadline.intake.Inbox;
+import leadline.lake.Batch;
 import leadline.lake.Damage;
 import leadline.lake.Engine;
 import leadline.lake.Lake;
 import leadline.lake.LakeException;
 import leadline.publish.Boundary;
 import leadline.settings.Job;
+import leadline.settings.SharedFolder;
+import leadline.settings.Source;
+import leadline.settings.SourceFile;
 import leadline.settings.Step;
 
 /** Runs the steps of a job in order, on one engine. */
@@ -20,19 +24,21 @@ public final class JobRunner {
 
   private final Engine engine;
   private final Clock clock;
+  private final SharedFolder shared;
   private final List<String> cautions;
   private final Consumer<String> tell;
   private final Boundary boundary;
 
   /**
-   * @param cautions what every published month says beside its figures
+   * @param shared the cautions that every published month carries, and the schemas
    * @param tell is told of progress and waits
    */
   public JobRunner(
-      Engine engine, Clock clock, List<String> cautions, Consumer<String> tell, Boundary boundary) {
+      Engine engine, Clock clock, SharedFolder shared, Consumer<String> tell, Boundary boundary) {
     this.engine = engine;
     this.clock = clock;
-    this.cautions = List.copyOf(cautions);
+    this.shared = shared;
+    this.cautions = shared.cautions();
     this.tell = tell;
     this.boundary = boundary;
   }
@@ -66,6 +72,10 @@ public final class JobRunner {
   private StepOutcome run(Step step, Job job) {
     if (step instanceof Step.Ingest ingest) {
       return ingest(ingest.inbox(), job);
+    } else if (step instanceof Step.ReadAgain again) {
+      return readAgain(again, job);
+    } else if (step instanceof Step.Withdraw withdraw) {
+      return withdraw(withdraw, job);
     } else if (step instanceof Step.Compute compute) {
       return compute(compute, job);
     } else if (step instanceof Step.Publish publish) {
@@ -79,9 +89,45 @@ public final class JobRunner {
   private StepOutcome ingest(Path folder, Job job) {
     tell.accept("ingest " + folder);
     Inbox inbox = Inbox.list(folder);
+    Source source = SourceFile.read(folder, shared);
     try (Lake lake = Lake.openOrCreate(job.lake())) {
-      Ingest ingest = new Ingest(lake, job.catalogue(), clock, boundary);
-      return lake.writing(job.lockWait(), tell, () -> ingest.from(folder, inbox, engine));
+      Ingest ingest = new Ingest(taking(lake, job));
+      return lake.writing(job.lockWait(), tell, () -> ingest.from(folder, inbox, source, engine));
+    }
+  }
+
+  private StepOutcome readAgain(Step.ReadAgain step, Job job) {
+    tell.accept("ingest again " + step.batch());
+    try (Lake lake = Lake.open(job.lake())) {
+      return lake.writing(job.lockWait(), tell, () -> readAgain(step, job, lake));
+    }
+  }
+
+  private StepOutcome readAgain(Step.ReadAgain step, Job job, Lake lake) {
+    Batch before = CountingBatch.named(step.batch(), lake);
+    Path folder = step.inbox().orElseGet(() -> inboxOf(before));
+    return new ReadAgain(taking(lake, job), before)
+        .from(folder, Inbox.list(folder), SourceFile.read(folder, shared), engine);
+  }
+
+  private static Path inboxOf(Batch batch) {
+    if (batch.delivery().inbox().isEmpty()) {
+      throw new UnusableRequest(
+          "The lake does not know where the files of batch %s lie: name their folder with --inbox."
+              .formatted(batch.id()));
+    }
+    return Path.of(batch.delivery().inbox());
+  }
+
+  private Taking taking(Lake lake, Job job) {
+    return new Taking(lake, job.catalogue(), clock, boundary);
+  }
+
+  private StepOutcome withdraw(Step.Withdraw step, Job job) {
+    tell.accept("withdraw " + step.batch());
+    try (Lake lake = Lake.open(job.lake())) {
+      Withdraw withdraw = new Withdraw(lake, clock, boundary);
+      return lake.writing(job.lockWait(), tell, () -> withdraw.batch(step.batch()));
     }
   }
 

@@ -14,6 +14,7 @@ import java.util.stream.Stream;
 import leadline.fleet.Catalogue;
 import leadline.fleet.RecordKind;
 import leadline.lake.Batch;
+import leadline.lake.KnownAt;
 import leadline.lake.Lake;
 import leadline.lake.Results;
 import leadline.lake.Run;
@@ -114,11 +115,11 @@ final class Publish {
         lake.runs().committed().stream()
             .filter(other -> other.month().equals(run.month()))
             .map(Run::knownAt);
-    Stream<Instant> batches =
+    Stream<Instant> lists =
         choice instanceof Step.RunChoice.KnownAt
-            ? lake.batches().committed().stream().map(Batch::committedAt)
+            ? lake.batches().knownAt(Instant.MAX).map(KnownAt::at).stream()
             : Stream.empty();
-    return Stream.concat(runs, batches).anyMatch(moment -> moment.isAfter(run.knownAt()))
+    return Stream.concat(runs, lists).anyMatch(moment -> moment.isAfter(run.knownAt()))
         ? Standing.AS_KNOWN_THEN
         : Standing.CURRENT;
   }
@@ -133,9 +134,7 @@ final class Publish {
 
   private RunManifest manifest(Run run, Instant begun) {
     List<Batch> known =
-        lake.batches().committed().stream()
-            .filter(batch -> !batch.committedAt().isAfter(run.knownAt()))
-            .toList();
+        lake.batches().knownAt(run.knownAt()).map(KnownAt::counting).orElse(List.of());
     Map<String, Double> seconds = new LinkedHashMap<>();
     run.milliseconds().forEach((step, duration) -> seconds.put(step, duration / 1000.0));
     seconds.put("read-results", (clock.instant().toEpochMilli() - begun.toEpochMilli()) / 1000.0);

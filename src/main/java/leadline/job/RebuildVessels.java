@@ -4,9 +4,11 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
+import java.util.stream.Stream;
 import leadline.history.ArrivedRow;
 import leadline.history.Census;
 import leadline.history.CurrentRecords;
+import leadline.history.Exports;
 import leadline.history.History;
 import leadline.history.VesselHistory;
 import leadline.lake.RowBlock;
@@ -21,7 +23,8 @@ import org.apache.spark.api.java.function.FlatMapFunction;
 import scala.Tuple2;
 
 /** Rebuilds vessels from their records and counts them for the tables. */
-record RebuildVessels(Rules rules, ReportMonth month, Instant knownAt, VesselWriter writer)
+record RebuildVessels(
+    Rules rules, ReportMonth month, Instant knownAt, Exports exports, VesselWriter writer)
     implements FlatMapFunction<Iterator<Tuple2<String, Iterable<RowBlock>>>, Rebuilt> {
 
   @Override
@@ -33,15 +36,17 @@ record RebuildVessels(Rules rules, ReportMonth month, Instant knownAt, VesselWri
     List<Problem> problems = new ArrayList<>();
     while (vessels.hasNext()) {
       Tuple2<String, Iterable<RowBlock>> vessel = vessels.next();
-      CurrentRecords records = CurrentRecords.of(vessel._1(), unpacked(vessel._2()));
+      CurrentRecords records = CurrentRecords.of(vessel._1(), unpacked(vessel._2()), exports);
       Checked<VesselHistory, Problem> history =
           History.rebuild(
               records.forHistory(), rules.catalogue(), rules.hoursTolerance(), month.end());
       summary.add(history.value());
-      tables.add(new VesselAccount(records, history.value(), history.problems()));
+      List<Problem> met =
+          Stream.concat(records.problems().stream(), history.problems().stream()).toList();
+      tables.add(new VesselAccount(records, history.value(), met));
       census = census.plus(records.census());
       histories.add(history.value());
-      problems.addAll(history.problems());
+      problems.addAll(met);
     }
     return List.of(
             new Rebuilt(

@@ -7,9 +7,11 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.SortedSet;
 import leadline.intake.RefusedRow;
+import leadline.lake.Batch;
 import leadline.lake.LoadedFile;
 import leadline.lake.Run;
 import leadline.lake.Upkeep;
+import leadline.lake.Withdrawal;
 import leadline.problem.FileFault;
 
 /** What a step did. */
@@ -19,12 +21,14 @@ public sealed interface StepOutcome {
    * Exports were taken into the lake.
    *
    * @param batch none where no file was new and readable
+   * @param inPlaceOf the batch whose files were read again
    * @param firstRefused the first refused rows; the lake keeps all of them
    * @param unknownColumns columns that the layout does not know, by file; their cells are kept
    */
   record Ingested(
       Path inbox,
       Optional<String> batch,
+      Optional<String> inPlaceOf,
       List<LoadedFile> files,
       List<FileFault> unusable,
       List<RefusedRow> firstRefused,
@@ -45,6 +49,9 @@ public sealed interface StepOutcome {
       return files.stream().mapToLong(LoadedFile::rowsRefused).sum();
     }
   }
+
+  /** A batch was taken back. */
+  record Withdrawn(Batch batch, Withdrawal withdrawal) implements StepOutcome {}
 
   /**
    * Summary tables were made.

@@ -5,11 +5,14 @@ import java.util.Map;
 import leadline.publish.JsonLine;
 
 /** A step's outcome for people and for schedulers. */
-public sealed interface StepReport permits IngestReport, ComputeReport, PublishReport, TidyReport {
+public sealed interface StepReport
+    permits IngestReport, WithdrawReport, ComputeReport, PublishReport, TidyReport {
 
   static StepReport of(StepOutcome outcome) {
     if (outcome instanceof StepOutcome.Ingested ingested) {
       return new IngestReport(ingested);
+    } else if (outcome instanceof StepOutcome.Withdrawn withdrawn) {
+      return new WithdrawReport(withdrawn);
     } else if (outcome instanceof StepOutcome.Computed computed) {
       return new ComputeReport(computed);
     } else if (outcome instanceof StepOutcome.Published published) {

@@ -9,7 +9,12 @@ import java.util.List;
  * @param sequence its place in the list of committed batches, from 1
  */
 public record Batch(
-    long sequence, String id, Instant committedAt, String programVersion, List<LoadedFile> files) {
+    long sequence,
+    String id,
+    Instant committedAt,
+    String programVersion,
+    List<LoadedFile> files,
+    Delivery delivery) {
 
   public Batch {
     files = List.copyOf(files);

@@ -7,6 +7,7 @@ import java.util.Optional;
 import leadline.origin.FileDigest;
 import leadline.quantity.ReportMonth;
 import leadline.summary.IntakeFile;
+import leadline.summary.IntakeStanding;
 import leadline.summary.IntakeTables;
 import org.apache.iceberg.data.Record;
 
@@ -23,17 +24,20 @@ public final class IntakeRecords {
     this.lake = lake;
     this.knownAt = knownAt;
     for (Batch batch : knownAt.batches()) {
+      long place = knownAt.place(batch);
+      IntakeStanding standing = knownAt.standing(batch);
       for (LoadedFile file : batch.files()) {
-        files.put(new FileOfBatch(batch.id(), file.digest()), of(batch, file));
+        files.put(new FileOfBatch(batch.id(), file.digest()), of(batch, place, standing, file));
       }
     }
   }
 
-  private static IntakeFile of(Batch batch, LoadedFile file) {
+  private static IntakeFile of(Batch batch, long place, IntakeStanding standing, LoadedFile file) {
     return new IntakeFile(
-        batch.sequence(),
+        place,
         batch.id(),
         batch.committedAt(),
+        standing,
         file.name(),
         file.digest(),
         file.rowsRead(),
@@ -43,6 +47,7 @@ public final class IntakeRecords {
 
   /** The tables of the month. Rows of batches and files that were not known are passed over. */
   public IntakeTables tables(ReportMonth month) {
+    VesselNames names = knownAt.vesselNames();
     IntakeTables tables = new IntakeTables(month, knownAt.at(), List.copyOf(files.values()));
     lake.find(LakeTable.REFUSED)
         .ifPresent(
@@ -51,7 +56,7 @@ public final class IntakeRecords {
                     table,
                     row ->
                         file(row)
-                            .map(file -> RefusedRows.decode(row, file))
+                            .map(file -> RefusedRows.decode(row, file, names))
                             .ifPresent(tables::add)));
     return tables;
   }

@@ -15,6 +15,7 @@ public record LakeTable(String namespace, String name) implements Serializable {
 
   static final LakeTable REFUSED = new LakeTable(RECORDS, "refused");
   static final LakeTable BATCHES = new LakeTable(RECORDS, "batches");
+  static final LakeTable WITHDRAWALS = new LakeTable(RECORDS, "withdrawals");
   static final LakeTable RUNS = new LakeTable(RESULTS, "runs");
   static final LakeTable PROBLEMS = new LakeTable(RESULTS, "problems");
   static final LakeTable PART_LIVES = new LakeTable(RESULTS, "part_lives");

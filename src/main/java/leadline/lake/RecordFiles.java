@@ -40,7 +40,7 @@ public final class RecordFiles {
     return engine
         .context()
         .parallelize(stretches, slices)
-        .flatMapToPair(new PackByVessel(knownAt.sequenceOfBatch()))
+        .flatMapToPair(new PackByVessel(knownAt.placeOfBatch(), knownAt.vesselNames()))
         .groupByKey(slices);
   }
 
@@ -61,7 +61,7 @@ public final class RecordFiles {
       implements java.io.Serializable {}
 
   /** Reads a stretch and packs its rows by vessel. */
-  private record PackByVessel(Map<String, Long> sequenceOfBatch)
+  private record PackByVessel(Map<String, Long> placeOfBatch, VesselNames names)
       implements PairFlatMapFunction<Stretch, String, RowBlock> {
 
     @Override
@@ -79,10 +79,13 @@ public final class RecordFiles {
     }
 
     private void pack(RecordKind kind, Record row, Map<String, RowBlock.Writer> blocks) {
-      if (sequenceOfBatch.containsKey(RecordTable.batchOf(kind, row))) {
+      if (placeOfBatch.containsKey(RecordTable.batchOf(kind, row))) {
+        String vessel = names.newest(RecordTable.vesselOf(row));
         blocks
-            .computeIfAbsent(RecordTable.vesselOf(row), vessel -> new RowBlock.Writer())
-            .add(RecordTable.cells(kind, row), RecordTable.arrival(kind, row, sequenceOfBatch));
+            .computeIfAbsent(vessel, one -> new RowBlock.Writer())
+            .add(
+                RecordTable.cells(kind, row).ofVessel(vessel),
+                RecordTable.arrival(kind, row, placeOfBatch));
       }
     }
   }

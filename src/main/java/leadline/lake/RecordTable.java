@@ -104,14 +104,14 @@ final class RecordTable {
   }
 
   /** Where a stored record came from, and in which order it reached the lake. */
-  static Arrival arrival(RecordKind kind, Record stored, Map<String, Long> sequenceOfBatch) {
+  static Arrival arrival(RecordKind kind, Record stored, Map<String, Long> placeOfBatch) {
     int source = kind.layout().columns().size();
-    Long sequence = sequenceOfBatch.get(stored.get(source, String.class));
-    if (sequence == null) {
-      throw new IllegalArgumentException("a row of a batch that is not committed");
+    Long place = placeOfBatch.get(stored.get(source, String.class));
+    if (place == null) {
+      throw new IllegalArgumentException("a row of a batch that does not count");
     }
     return new Arrival(
-        sequence,
+        place,
         new Origin(
             stored.get(source + 1, String.class),
             new FileDigest(stored.get(source + 2, String.class)),

@@ -4,6 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
+import leadline.fleet.RecordKind;
+import leadline.fleet.Written;
 import leadline.intake.RefusedRow;
 import leadline.origin.FileDigest;
 import leadline.problem.NameFault;
@@ -21,6 +24,7 @@ final class RefusedRows {
 
   private static final String WORD = "unknown_word";
   private static final String VESSEL = "vessel";
+  private static final String KEY = "record_key";
 
   static final Schema SCHEMA =
       new Schemas()
@@ -39,6 +43,7 @@ final class RefusedRows {
                   .optional(WORD, Types.StringType.get(), "the word that the column does not know"),
               "every rule that the row broke")
           .optional(VESSEL, Types.StringType.get(), "the vessel, where the row names one")
+          .optional(KEY, Types.StringType.get(), "the record's key below its vessel, if readable")
           .build();
 
   private RefusedRows() {}
@@ -67,6 +72,9 @@ final class RefusedRows {
     if (!refused.vessel().isEmpty()) {
       row.setField(VESSEL, refused.vessel());
     }
+    if (!refused.key().isEmpty()) {
+      row.setField(KEY, refused.key());
+    }
     return row;
   }
 
@@ -86,6 +94,27 @@ final class RefusedRows {
         reader);
   }
 
+  /** Hands out the refused rows of all batches, with what names their records. */
+  static void forEachKey(Table table, Consumer<Record> reader) {
+    List<String> columns = new ArrayList<>(List.of("batch", "kind"));
+    Stream.of(VESSEL, KEY)
+        .filter(name -> table.schema().findField(name) != null)
+        .forEach(columns::add);
+    Stored.forEach(table, columns, reader);
+  }
+
+  static RecordKind kind(Record row) {
+    return Written.read(RecordKind.class, Stored.text(row, "kind")).orElseThrow();
+  }
+
+  static Optional<String> vessel(Record row) {
+    return optional(row, VESSEL);
+  }
+
+  static String key(Record row) {
+    return optional(row, KEY).orElse("");
+  }
+
   static String batch(Record row) {
     return Stored.text(row, "batch");
   }
@@ -94,12 +123,12 @@ final class RefusedRows {
     return new FileDigest(Stored.text(row, "from_digest"));
   }
 
-  static RefusedLine decode(Record row, IntakeFile file) {
+  static RefusedLine decode(Record row, IntakeFile file, VesselNames names) {
     return new RefusedLine(
         file,
         Stored.count(row, "from_line"),
         Stored.text(row, "kind"),
-        optional(row, VESSEL),
+        vessel(row).map(names::newest),
         Stored.rows(row, "faults").stream().map(RefusedRows::brokenRule).toList());
   }
 

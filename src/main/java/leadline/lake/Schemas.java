@@ -39,6 +39,11 @@ final class Schemas {
     return required(name, mapTo(Types.StringType.get()), meaning);
   }
 
+  /** A map of words to words, which older rows may lack. */
+  Schemas optionalWords(String name, String meaning) {
+    return optional(name, mapTo(Types.StringType.get()), meaning);
+  }
+
   /** A map of words to counts. */
   Schemas counts(String name, String meaning) {
     return required(name, mapTo(Types.LongType.get()), meaning);

@@ -4,8 +4,8 @@ import java.io.Serializable;
 import java.util.Comparator;
 
 /**
- * When a row reached the lake: the batch's place in the list of committed batches, then file digest
- * and line. Independent of the order in which files were named or read.
+ * When a row reached the lake: the batch's place in the order of arrival, then file digest and
+ * line. Independent of the order in which files were named or read.
  */
 public record Arrival(long batch, Origin origin) implements Comparable<Arrival>, Serializable {
 

@@ -18,6 +18,16 @@ public sealed interface Step {
   record Ingest(Path inbox) implements Step {}
 
   /**
+   * Reads the files of a batch again, as a new batch in its place.
+   *
+   * @param inbox the folder where they lie now; where none is given, the one they were read from
+   */
+  record ReadAgain(String batch, Optional<Path> inbox) implements Step {}
+
+  /** Takes a batch back. */
+  record Withdraw(String batch) implements Step {}
+
+  /**
    * Makes a month's summary tables from the records of the lake.
    *
    * @param month a month that has ended

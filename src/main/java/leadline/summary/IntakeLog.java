@@ -16,6 +16,10 @@ public final class IntakeLog {
       TableColumn.key("batch", "the batch that took the file in");
   public static final TableColumn<Instant> COMMITTED_AT =
       TableColumn.moment("committed_at", "when the batch was committed");
+  public static final TableColumn<String> STANDING =
+      TableColumn.text(
+          "standing",
+          "counts, or not any more: withdrawn, or read-again where a newer batch took its place");
   public static final TableColumn<String> FILE =
       TableColumn.key("file", "the export file's path below the inbox");
   public static final TableColumn<String> DIGEST =
@@ -42,6 +46,7 @@ public final class IntakeLog {
               SharedColumns.KNOWN_AT,
               BATCH,
               COMMITTED_AT,
+              STANDING,
               FILE,
               DIGEST,
               ROWS_READ,
@@ -50,7 +55,9 @@ public final class IntakeLog {
               RULES_BROKEN));
 
   private static final Comparator<IntakeFile> ORDER =
-      Comparator.comparingLong(IntakeFile::batchNo).thenComparing(IntakeFile::name);
+      Comparator.comparingLong(IntakeFile::batchNo)
+          .thenComparing(IntakeFile::committedAt)
+          .thenComparing(IntakeFile::name);
 
   private final Map<IntakeFile, Map<String, Long>> rowsByRule = new HashMap<>();
 
@@ -78,6 +85,7 @@ public final class IntakeLog {
         .row(SPEC)
         .with(BATCH, file.batch())
         .with(COMMITTED_AT, file.committedAt())
+        .with(STANDING, file.standing().word())
         .with(FILE, file.name())
         .with(DIGEST, file.digest().hex())
         .with(ROWS_READ, file.rowsRead())

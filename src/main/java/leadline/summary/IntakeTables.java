@@ -25,10 +25,15 @@ public final class IntakeTables {
     this.log = new IntakeLog(files);
   }
 
-  /** Counts a refused row of one of the files; each must be added once only. */
+  /**
+   * Counts a refused row of one of the files; each must be added once only. What a batch that does
+   * not count could not read is no one's concern any more.
+   */
   public void add(RefusedLine row) {
     log.add(row);
-    words.add(row);
+    if (row.file().standing() == IntakeStanding.COUNTS) {
+      words.add(row);
+    }
   }
 
   /** The rows of each table, in the order of publication. */

@@ -19,7 +19,17 @@ class HelpPagesTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"run", "ingest", "compute", "publish", "tidy", "estimate", "check", "sample"})
+      strings = {
+        "run",
+        "ingest",
+        "withdraw",
+        "compute",
+        "publish",
+        "tidy",
+        "estimate",
+        "check",
+        "sample"
+      })
   void thePageOfACommand(String command) throws IOException {
     assertEquals(
         Files.readString(PAGES.resolve(command + ".txt")),
@@ -39,6 +49,7 @@ class HelpPagesTest {
         "leadline",
         "run",
         "ingest",
+        "withdraw",
         "compute",
         "publish",
         "tidy",
@@ -59,6 +70,7 @@ class HelpPagesTest {
         "leadline",
         "run",
         "ingest",
+        "withdraw",
         "compute",
         "publish",
         "tidy",
@@ -75,7 +87,17 @@ class HelpPagesTest {
   /** The list of commands shows the first sentence of each command's page, whole. */
   @ParameterizedTest
   @ValueSource(
-      strings = {"run", "ingest", "compute", "publish", "tidy", "estimate", "check", "sample"})
+      strings = {
+        "run",
+        "ingest",
+        "withdraw",
+        "compute",
+        "publish",
+        "tidy",
+        "estimate",
+        "check",
+        "sample"
+      })
   void theListOfCommandsHasWholeSentences(String command) throws IOException {
     String sentence =
         Files.readAllLines(PAGES.resolve(command + ".txt")).stream()

@@ -15,11 +15,13 @@ class MisuseTest {
       quoteCharacter = '"',
       textBlock =
           """
-          ''                                   | Name a command: run, ingest, compute, publish, tidy, estimate, check, sample.
+          ''                                   | Name a command: run, ingest, withdraw, compute, publish, tidy, estimate, check, sample.
           bogus                                | There is no command 'bogus'.
           help ingest                          | There is no command 'help'.
           --bogus                              | There is no option '--bogus'.
-          ingest                               | Missing required options: '--inbox=DIR', '--lake=LAKE'
+          ingest                               | Missing required option: '--lake=LAKE'
+          ingest --lake a                      | Missing required option: '--inbox=DIR'
+          withdraw --lake a                    | Missing required parameter: 'BATCH'
           ingest --bogus                       | There is no option '--bogus'.
           ingest --inbx a --lake b             | There is no option '--inbx'.
           ingest --inbox                       | Missing required parameter for option '--inbox' (DIR)
@@ -43,7 +45,9 @@ class MisuseTest {
   void saysWhatIsWrongAndWhereTheHelpIs(String line, String message) {
     String[] arguments = line.equals("''") ? new String[0] : line.split(" ");
     String command =
-        line.matches("(run|ingest|compute|publish|tidy|check)\\b.*") ? " " + arguments[0] : "";
+        line.matches("(run|ingest|withdraw|compute|publish|tidy|check)\\b.*")
+            ? " " + arguments[0]
+            : "";
     Ran ran = Program.forScheduler().run((Object[]) arguments);
 
     ran.exitedWith(2, message, "Try 'leadline" + command + " --help'.");

@@ -50,7 +50,7 @@ public final class Pipeline {
   }
 
   public List<StepOutcome> run(Step... steps) {
-    return new JobRunner(ENGINE, clock, GoldenFleet.SHARED.cautions(), words -> {}, boundary)
+    return new JobRunner(ENGINE, clock, GoldenFleet.SHARED, words -> {}, boundary)
         .run(
             new Job(lake, catalogue, Job.DEFAULT_HOURS_TOLERANCE, Duration.ZERO, List.of(steps)),
             outcome -> {});

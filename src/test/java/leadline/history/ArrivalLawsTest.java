@@ -29,7 +29,7 @@ class ArrivalLawsTest {
   private static final Instant FIRST_REVISION = Instant.parse("2024-01-01T00:00:00Z");
 
   static LongStream drawings() {
-    return LongStream.range(0, 40);
+    return LongStream.range(0, 200);
   }
 
   @ParameterizedTest

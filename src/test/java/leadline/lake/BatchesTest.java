@@ -31,7 +31,7 @@ class BatchesTest {
     Path path = folder.resolve("a lake");
     Batch written;
     try (Lake lake = Lake.openOrCreate(path)) {
-      written = lake.batches().commit("one", NOON, "0.1.0", List.of(FILE));
+      written = lake.batches().commit("one", NOON, "0.1.0", List.of(FILE), Delivery.UNTOLD);
     }
     try (Lake lake = Lake.open(path)) {
       assertEquals(List.of(written), lake.batches().committed());
@@ -42,8 +42,9 @@ class BatchesTest {
   @Test
   void knownAtCutsTheListAndSurvivesAClockThatGoesBack() {
     try (Lake lake = Lake.openOrCreate(folder.resolve("lake"))) {
-      Batch first = lake.batches().commit("one", NOON, "0.1.0", List.of(FILE));
-      Batch second = lake.batches().commit("two", NOON.minusSeconds(60), "0.1.0", List.of());
+      Batch first = lake.batches().commit("one", NOON, "0.1.0", List.of(FILE), Delivery.UNTOLD);
+      Batch second =
+          lake.batches().commit("two", NOON.minusSeconds(60), "0.1.0", List.of(), Delivery.UNTOLD);
       assertTrue(second.committedAt().isAfter(first.committedAt()));
       assertEquals(
           List.of(first), lake.batches().knownAt(first.committedAt()).orElseThrow().batches());

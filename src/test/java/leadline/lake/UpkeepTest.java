@@ -55,10 +55,10 @@ class UpkeepTest {
     lake = Lake.openOrCreate(folder.resolve("lake"));
     hours = lake.table(RecordTable.of(RecordKind.HOURS), RecordTable.schema(RecordKind.HOURS));
     batch("one", "plover", "dunlin");
-    lake.batches().commit("one", Instant.EPOCH, "0", List.of());
+    lake.batches().commit("one", Instant.EPOCH, "0", List.of(), Delivery.UNTOLD);
     batch("lost", "plover");
     batch("two", "avocet", "plover");
-    lake.batches().commit("two", Instant.EPOCH, "0", List.of());
+    lake.batches().commit("two", Instant.EPOCH, "0", List.of(), Delivery.UNTOLD);
   }
 
   @AfterEach

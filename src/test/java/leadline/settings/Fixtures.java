@@ -29,6 +29,11 @@ final class Fixtures {
         .errors();
   }
 
+  static List<SettingError> sourceErrors(Path file) {
+    return Assertions.assertThrows(SettingsException.class, () -> SourceFile.source(file, SHARED))
+        .errors();
+  }
+
   static List<String> lines(List<SettingError> errors) {
     return errors.stream().map(error -> error.path() + ": " + error.sentence()).toList();
   }

@@ -31,7 +31,7 @@ class SchemaTest {
 
   /** JSON Schema 2020-12, the meta-schema, as the validator library carries it. */
   @ParameterizedTest
-  @ValueSource(strings = {"job", "catalogue"})
+  @ValueSource(strings = {"job", "catalogue", "source"})
   void aSchemaIsValidJsonSchema(String name) {
     JsonNode schema = schema(name);
     String metaSchema = schema.path("$schema").textValue();
@@ -45,7 +45,7 @@ class SchemaTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"job", "catalogue"})
+  @ValueSource(strings = {"job", "catalogue", "source"})
   void theFixturesUseEverySettingWellAndBadly(String name) {
     Set<String> settings = settingsOf(schema(name));
     JsonNode good = read(Fixtures.FOLDER.resolve(name + "-good.json"));
@@ -110,7 +110,11 @@ class SchemaTest {
 
   private static List<SettingError> bad(String name) {
     Path file = Fixtures.FOLDER.resolve(name + "-bad.json");
-    return name.equals("job") ? Fixtures.jobErrors(file, Map.of()) : Fixtures.catalogueErrors(file);
+    return switch (name) {
+      case "job" -> Fixtures.jobErrors(file, Map.of());
+      case "catalogue" -> Fixtures.catalogueErrors(file);
+      default -> Fixtures.sourceErrors(file);
+    };
   }
 
   private static JsonNode schema(String name) {

@@ -33,10 +33,16 @@ class IntakeTablesTest {
           refused(CURLEW, 4, "", unknown("found", "ok")));
 
   private static IntakeFile file(long batch, String name, long read, long refused) {
+    return file(batch, IntakeStanding.COUNTS, name, read, refused);
+  }
+
+  private static IntakeFile file(
+      long batch, IntakeStanding standing, String name, long read, long refused) {
     return new IntakeFile(
         batch,
         "B" + batch,
         Instant.parse("2025-01-0" + batch + "T06:00:00Z"),
+        standing,
         name,
         FileDigest.of(name.getBytes(java.nio.charset.StandardCharsets.UTF_8)),
         read,
@@ -128,6 +134,19 @@ class IntakeTablesTest {
     Collections.shuffle(shuffled, new Random(seed));
 
     assertEquals(tables(REFUSED), tables(shuffled));
+  }
+
+  /** The log tells of it; its words are to be mapped no more. */
+  @Test
+  void aFileThatWasTakenBackIsLoggedAndItsWordsAreNotListed() {
+    IntakeFile file = file(3, IntakeStanding.WITHDRAWN, "findings_teal.csv", 4, 1);
+    IntakeTables tables = new IntakeTables(Rows.MONTH, Rows.KNOWN_AT, List.of(file));
+    tables.add(refused(file, 2, "teal", unknown("found", "rusty")));
+    TableRow logged = tables.rows().getOrDefault(IntakeLog.SPEC, List.of()).get(0);
+
+    assertEquals(Optional.of("withdrawn"), logged.find(IntakeLog.STANDING));
+    assertEquals(Optional.of("unknown-word 1"), logged.find(IntakeLog.RULES_BROKEN));
+    assertEquals(List.of(), tables.rows().get(UnmappedWords.SPEC));
   }
 
   @Test
