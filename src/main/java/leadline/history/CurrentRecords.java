@@ -19,14 +19,14 @@ import leadline.fleet.SourcedRow;
 /**
  * One vessel's rows, with duplicates, corrections and withdrawals decided.
  *
- * @param rows the current rows, by arrival
+ * @param arrived the current rows, by arrival; each as it first arrived
  * @param withdrawn the overhauls that the ship cancelled
  */
 public record CurrentRecords(
-    String vessel, List<SourcedRow> rows, Set<OverhaulId> withdrawn, Census census) {
+    String vessel, List<ArrivedRow> arrived, Set<OverhaulId> withdrawn, Census census) {
 
   public CurrentRecords {
-    rows = List.copyOf(rows);
+    arrived = List.copyOf(arrived);
     withdrawn = Set.copyOf(withdrawn);
   }
 
@@ -48,7 +48,6 @@ public record CurrentRecords(
             .filter(record -> !record.isWithdrawn())
             .map(RecordVersions::standing)
             .sorted(Comparator.comparing(ArrivedRow::arrival))
-            .map(ArrivedRow::row)
             .toList(),
         withdrawnOverhauls(decided),
         new Census(
@@ -58,8 +57,13 @@ public record CurrentRecords(
                         CurrentRecords::kind, RecordVersions::count, Census.Count::plus))));
   }
 
+  /** The current rows, by arrival. */
+  public List<SourcedRow> rows() {
+    return arrived.stream().map(ArrivedRow::row).toList();
+  }
+
   public List<SourcedRow> rows(RecordKind kind) {
-    return rows.stream().filter(row -> row.cells().kind() == kind).toList();
+    return rows().stream().filter(row -> row.cells().kind() == kind).toList();
   }
 
   /** The records of which history is made. A cancelled overhaul takes its findings along. */

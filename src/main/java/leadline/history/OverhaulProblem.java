@@ -30,6 +30,11 @@ public sealed interface OverhaulProblem extends Problem {
     return overhaul().overhaul();
   }
 
+  @Override
+  default String question() {
+    return "What does the sheet of overhaul %s say?".formatted(overhaul().overhaul());
+  }
+
   /**
    * An overhaul outside the stretch in which its machine was observed. It counts nowhere.
    *

@@ -89,7 +89,7 @@ final class Compute {
     return new RecordFiles(lake, knownAt)
             .byVessel(engine)
             .mapPartitions(
-                new RebuildVessels(rules, month, knownAt.at(), new VesselWriter(lake, run)))
+                new RebuildVessels(rules, month, knownAt.times(), new VesselWriter(lake, run)))
             .collect()
             .stream()
             .reduce(Rebuilt.none(rules.catalogue(), month, knownAt.at()), Rebuilt::merge);

@@ -1,6 +1,5 @@
 package leadline.job;
 
-import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
@@ -11,6 +10,7 @@ import leadline.history.History;
 import leadline.history.VesselHistory;
 import leadline.lake.RowBlock;
 import leadline.lake.VesselWriter;
+import leadline.origin.BatchTimes;
 import leadline.problem.Checked;
 import leadline.problem.Problem;
 import leadline.quantity.ReportMonth;
@@ -21,13 +21,13 @@ import org.apache.spark.api.java.function.FlatMapFunction;
 import scala.Tuple2;
 
 /** Rebuilds vessels from their records and counts them for the tables. */
-record RebuildVessels(Rules rules, ReportMonth month, Instant knownAt, VesselWriter writer)
+record RebuildVessels(Rules rules, ReportMonth month, BatchTimes known, VesselWriter writer)
     implements FlatMapFunction<Iterator<Tuple2<String, Iterable<RowBlock>>>, Rebuilt> {
 
   @Override
   public Iterator<Rebuilt> call(Iterator<Tuple2<String, Iterable<RowBlock>>> vessels) {
     MonthlySummary summary = MonthlySummary.start(rules.catalogue(), month);
-    VesselTables tables = new VesselTables(month, knownAt);
+    VesselTables tables = new VesselTables(month, known.last());
     Census census = Census.EMPTY;
     List<VesselHistory> histories = new ArrayList<>();
     List<Problem> problems = new ArrayList<>();
@@ -38,7 +38,7 @@ record RebuildVessels(Rules rules, ReportMonth month, Instant knownAt, VesselWri
           History.rebuild(
               records.forHistory(), rules.catalogue(), rules.hoursTolerance(), month.end());
       summary.add(history.value());
-      tables.add(new VesselAccount(records, history.value(), history.problems()));
+      tables.add(new VesselAccount(records, history.value(), history.problems(), known));
       census = census.plus(records.census());
       histories.add(history.value());
       problems.addAll(history.problems());
