@@ -7,6 +7,7 @@ import leadline.history.ArrivedRow;
 import leadline.history.Census;
 import leadline.history.CurrentRecords;
 import leadline.history.History;
+import leadline.history.ShipQuestions;
 import leadline.history.VesselHistory;
 import leadline.lake.RowBlock;
 import leadline.lake.VesselWriter;
@@ -38,10 +39,12 @@ record RebuildVessels(Rules rules, ReportMonth month, BatchTimes known, VesselWr
           History.rebuild(
               records.forHistory(), rules.catalogue(), rules.hoursTolerance(), month.end());
       summary.add(history.value());
-      tables.add(new VesselAccount(records, history.value(), history.problems(), known));
+      List<Problem> questions =
+          ShipQuestions.about(records, history, rules.catalogue(), month.end(), known.last());
+      tables.add(new VesselAccount(records, history.value(), questions, known));
       census = census.plus(records.census());
       histories.add(history.value());
-      problems.addAll(history.problems());
+      problems.addAll(questions);
     }
     return List.of(
             new Rebuilt(
