@@ -78,7 +78,7 @@ final class VesselQueries implements VesselTable {
         .with(KIND, problem.kind())
         .with(RECORD, problem.record())
         .with(MACHINE, subject.machine())
-        .with(COMPONENT, subject.component())
+        .with(COMPONENT, subject.component().or(problem::componentUnnamed))
         .with(PART, subject.part())
         .with(QUESTION, problem.question())
         .with(EVIDENCE, query.evidence())
