@@ -19,8 +19,8 @@ public final class ShipQuestions {
    * The problems that the history met, and the questions that only all records together raise.
    *
    * @param cutOff that of the history
-   * @param knownAt when the last of the records were known; a silence is judged as of then, or as of
-   *     the cut-off if that was earlier
+   * @param knownAt when the last of the records were known; a silence is judged as of then, or as
+   *     of the cut-off if that was earlier
    */
   public static List<Problem> about(
       CurrentRecords current,
@@ -31,8 +31,7 @@ public final class ShipQuestions {
     VesselRecords records = current.forHistory();
     Instant asOf = cutOff.isBefore(knownAt) ? cutOff : knownAt;
     List<Problem> questions =
-        new ArrayList<>(
-            UnstatedOpenings.gathered(records, history.value(), history.problems()));
+        new ArrayList<>(UnstatedOpenings.gathered(records, history.value(), history.problems()));
     List<Overhaul> overhauls =
         records.overhauls().stream()
             .filter(overhaul -> !overhaul.removedAt().isAfter(cutOff))

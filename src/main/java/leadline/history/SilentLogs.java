@@ -56,9 +56,7 @@ final class SilentLogs {
     List<MachineSilent> silent =
         heard.stream().map(logs::silence).flatMap(Optional::stream).toList();
     boolean isWholeVessel = !silent.isEmpty() && silent.size() == heard.size();
-    return isWholeVessel
-        ? List.of(ofVessel(records.vessel(), silent))
-        : List.copyOf(silent);
+    return isWholeVessel ? List.of(ofVessel(records.vessel(), silent)) : List.copyOf(silent);
   }
 
   static boolean isInFleet(MachineEntry machine, Instant at) {

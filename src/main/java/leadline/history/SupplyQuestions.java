@@ -46,9 +46,11 @@ final class SupplyQuestions {
         records.overhauls().stream().collect(Collectors.toMap(Overhaul::id, Overhaul::removedOn));
     this.renewals =
         current.rows(RecordKind.FINDINGS).stream()
-            .filter(row -> row.cells().find(FindingLayout.ACTION).equals(Optional.of(Action.RENEWED)))
+            .filter(
+                row -> row.cells().find(FindingLayout.ACTION).equals(Optional.of(Action.RENEWED)))
             .flatMap(row -> renewal(row).stream())
-            .sorted(Comparator.comparing((Renewal renewal) -> renewal.day).thenComparing(Renewal::id))
+            .sorted(
+                Comparator.comparing((Renewal renewal) -> renewal.day).thenComparing(Renewal::id))
             .collect(Collectors.groupingBy(renewal -> renewal.finding.part()));
   }
 

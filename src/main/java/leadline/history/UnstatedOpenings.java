@@ -76,7 +76,8 @@ final class UnstatedOpenings {
         gathered.add(problem);
       }
     }
-    unstated(history, alone).forEach((part, places) -> gathered.add(question(vessel, part, places)));
+    unstated(history, alone)
+        .forEach((part, places) -> gathered.add(question(vessel, part, places)));
     return gathered;
   }
 

@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import leadline.history.ArrivedRow;
 import leadline.origin.BatchTimes;
 import leadline.origin.Origin;
 import leadline.problem.Problem;

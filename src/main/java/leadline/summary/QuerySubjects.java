@@ -55,8 +55,7 @@ final class QuerySubjects {
           overhaul(
               cells.find(MovementLayout.OVERHAUL).map(overhauls::get),
               Optional.of(cells.need(MovementLayout.PART)));
-      case STOCK ->
-          overhaul(Optional.empty(), Optional.of(cells.need(StockLayout.PART)));
+      case STOCK -> overhaul(Optional.empty(), Optional.of(cells.need(StockLayout.PART)));
     };
   }
 

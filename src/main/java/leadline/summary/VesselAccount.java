@@ -12,10 +12,7 @@ import leadline.problem.Problem;
  * @param batches when the batches were committed that brought the records
  */
 public record VesselAccount(
-    CurrentRecords records,
-    VesselHistory history,
-    List<Problem> problems,
-    BatchTimes batches) {
+    CurrentRecords records, VesselHistory history, List<Problem> problems, BatchTimes batches) {
 
   public VesselAccount {
     problems = List.copyOf(problems);

@@ -96,7 +96,9 @@ class ShipQuestionsTest {
     // 1/1 passes 14,000 h since O1 in day 1701, 1/2 has run 9,010 h by then, unit 2 all 17,010 h.
     List<Problem> asked = asked(ship, 1701, 2000);
     assertEquals(
-        List.of("long-past-interval ME fuel-injector unit 1", "long-past-interval ME fuel-injector unit 2"),
+        List.of(
+            "long-past-interval ME fuel-injector unit 1",
+            "long-past-interval ME fuel-injector unit 2"),
         names(asked));
     assertEquals(Optional.of(endOf(1701)), asked.get(0).dueSince());
     assertEquals(4, asked.get(0).origin().line()); // O1
@@ -128,7 +130,8 @@ class ShipQuestionsTest {
   void findingsThatLeaveTheOpeningOpenAreOneQuestionForAPart() {
     Ship ship = tenHoursADay();
     for (int number = 1; number <= 4; number++) {
-      ship.overhaul("O" + number, 100 * number).finding("O" + number, "nozzle", action(Action.CLEANED));
+      ship.overhaul("O" + number, 100 * number)
+          .finding("O" + number, "nozzle", action(Action.CLEANED));
     }
     ship.finding("O4", "foot", opened(Statement.YES)).finding("O4", "shims", opened(Statement.NO));
     List<Problem> asked = asked(ship, 600, 2000);
@@ -143,7 +146,8 @@ class ShipQuestionsTest {
   void partsFoundWithoutOpenedAreAskedAboutOneByOneUpToThreeTimes() {
     Ship ship = tenHoursADay();
     for (int number = 1; number <= 3; number++) {
-      ship.overhaul("O" + number, 100 * number).finding("O" + number, "nozzle", found(FoundWord.WORN));
+      ship.overhaul("O" + number, 100 * number)
+          .finding("O" + number, "nozzle", found(FoundWord.WORN));
     }
     assertEquals(
         List.of(
@@ -152,8 +156,7 @@ class ShipQuestionsTest {
             "found-without-opened O3 nozzle"),
         names(asked(ship, 600, 2000)));
     ship.overhaul("O4", 400).finding("O4", "nozzle", found(FoundWord.SOUND));
-    assertEquals(
-        List.of("opened-unstated fuel-injector nozzle"), names(asked(ship, 600, 2000)));
+    assertEquals(List.of("opened-unstated fuel-injector nozzle"), names(asked(ship, 600, 2000)));
   }
 
   private static void assertAsked(Ship ship, int day, String name, Instant since) {
@@ -175,10 +178,7 @@ class ShipQuestionsTest {
             Ship.VESSEL, ship.rows().stream().map(row -> new ArrivedRow(1, row)).toList());
     Checked<VesselHistory, Problem> history =
         History.rebuild(
-            current.forHistory(),
-            TestCatalogue.CATALOGUE,
-            RunningHours.ofHours(24),
-            endOf(cutOff));
+            current.forHistory(), TestCatalogue.CATALOGUE, RunningHours.ofHours(24), endOf(cutOff));
     return ShipQuestions.about(
         current, history, TestCatalogue.CATALOGUE, endOf(cutOff), endOf(knownAt));
   }

@@ -89,7 +89,8 @@ class SupplyQuestionsTest {
 
   @Test
   void aMovementThatNamesAnOverhaulWithoutRenewal() {
-    Ship ship = ship().overhaul("O1", 300).finding("O1", "nozzle", opened(FoundWord.SOUND, Action.NONE));
+    Ship ship =
+        ship().overhaul("O1", 300).finding("O1", "nozzle", opened(FoundWord.SOUND, Action.NONE));
     assertAsked(moved(ship, "M1", 300, -1, used("O1")), "movement-without-renewal M1 nozzle");
   }
 

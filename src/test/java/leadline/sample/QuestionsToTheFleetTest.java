@@ -50,8 +50,7 @@ class QuestionsToTheFleetTest {
   @Test
   void findingsThatLeaveTheOpeningOpenAreAskedAboutOnceAPart() {
     FleetPlan plan =
-        SampleCatalogue.clean(6)
-            .withErrors(ErrorRates.NONE.with(RecordError.BLANK_FINDING, 1));
+        SampleCatalogue.clean(6).withErrors(ErrorRates.NONE.with(RecordError.BLANK_FINDING, 1));
     long parts =
         plan.catalogue().components().stream().mapToLong(part -> part.parts().size()).sum();
     for (int vessel = 1; vessel <= 3; vessel++) {
@@ -85,8 +84,7 @@ class QuestionsToTheFleetTest {
         rows.size(),
         ShipQuestions.about(
             current,
-            History.rebuild(
-                current.forHistory(), plan.catalogue(), RunningHours.ofHours(24), end),
+            History.rebuild(current.forHistory(), plan.catalogue(), RunningHours.ofHours(24), end),
             plan.catalogue(),
             end,
             end));

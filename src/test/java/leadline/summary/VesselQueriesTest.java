@@ -131,7 +131,8 @@ class VesselQueriesTest {
     finding(2, FoundWord.BROKEN, Action.NONE);
     assertEquals(COMMITTED.get(1L), only(knownBy(2)).need(VesselQueries.FIRST_ASKED));
     assertEquals(
-        only(knownBy(1)).need(VesselQueries.EVIDENCE), only(knownBy(2)).need(VesselQueries.EVIDENCE));
+        only(knownBy(1)).need(VesselQueries.EVIDENCE),
+        only(knownBy(2)).need(VesselQueries.EVIDENCE));
   }
 
   @Test
@@ -140,8 +141,7 @@ class VesselQueriesTest {
     finding(2, FoundWord.BROKEN, Action.RENEWED);
     finding(3, FoundWord.BROKEN, Action.CLEANED);
     TableRow again = only(knownBy(3));
-    assertEquals(
-        only(knownBy(1)).need(VesselQueries.QUERY), again.need(VesselQueries.QUERY));
+    assertEquals(only(knownBy(1)).need(VesselQueries.QUERY), again.need(VesselQueries.QUERY));
     assertEquals(COMMITTED.get(3L), again.need(VesselQueries.FIRST_ASKED));
   }
 
@@ -256,8 +256,7 @@ class VesselQueriesTest {
         History.rebuild(
             records.forHistory(), TestCatalogue.CATALOGUE, RunningHours.ofHours(24), month.end());
     List<Problem> problems =
-        ShipQuestions.about(
-            records, history, TestCatalogue.CATALOGUE, month.end(), known.last());
+        ShipQuestions.about(records, history, TestCatalogue.CATALOGUE, month.end(), known.last());
     return new VesselTables(month, known.last())
         .add(new VesselAccount(records, history.value(), problems, known))
         .rows()
