@@ -20,19 +20,19 @@ import leadline.problem.Problem;
 /**
  * One vessel's rows, with duplicates, corrections, withdrawals and deletions decided.
  *
- * @param rows the current rows, by arrival
+ * @param arrived the current rows, by arrival; each as it first arrived
  * @param withdrawn the overhauls that the ship cancelled or deleted
  * @param problems what the rows leave open
  */
 public record CurrentRecords(
     String vessel,
-    List<SourcedRow> rows,
+    List<ArrivedRow> arrived,
     Set<OverhaulId> withdrawn,
     Census census,
     List<Problem> problems) {
 
   public CurrentRecords {
-    rows = List.copyOf(rows);
+    arrived = List.copyOf(arrived);
     withdrawn = Set.copyOf(withdrawn);
     problems = List.copyOf(problems);
   }
@@ -65,7 +65,6 @@ public record CurrentRecords(
             .filter(record -> !record.isWithdrawn())
             .map(RecordVersions::standing)
             .sorted(Comparator.comparing(ArrivedRow::arrival))
-            .map(ArrivedRow::row)
             .toList(),
         withdrawnOverhauls(decided),
         new Census(
@@ -76,8 +75,13 @@ public record CurrentRecords(
         snapshots.problems());
   }
 
+  /** The current rows, by arrival. */
+  public List<SourcedRow> rows() {
+    return arrived.stream().map(ArrivedRow::row).toList();
+  }
+
   public List<SourcedRow> rows(RecordKind kind) {
-    return rows.stream().filter(row -> row.cells().kind() == kind).toList();
+    return rows().stream().filter(row -> row.cells().kind() == kind).toList();
   }
 
   /** The records of which history is made. A cancelled overhaul takes its findings along. */

@@ -30,6 +30,11 @@ public sealed interface FindingProblem extends Problem {
   record FindingWithoutOverhaul(OverhaulId overhaul, String part, Origin origin)
       implements FindingProblem {
     @Override
+    public String question() {
+      return "Which overhaul does the finding of the %s belong to?".formatted(part);
+    }
+
+    @Override
     public String evidence() {
       return "The finding of the %s belongs to overhaul %s, which was not received."
           .formatted(part, overhaul.overhaul());
@@ -45,6 +50,11 @@ public sealed interface FindingProblem extends Problem {
   record PartNotOfComponent(OverhaulId overhaul, String part, String component, Origin origin)
       implements FindingProblem {
     @Override
+    public String question() {
+      return "Which part is meant?";
+    }
+
+    @Override
     public String evidence() {
       return "A %s has no %s.".formatted(component, part);
     }
@@ -58,6 +68,11 @@ public sealed interface FindingProblem extends Problem {
   /** A condition is stated of a part that is not said to have been opened. */
   record FoundWithoutOpened(OverhaulId overhaul, String part, Set<FoundWord> found, Origin origin)
       implements FindingProblem {
+    @Override
+    public String question() {
+      return "Was the %s opened?".formatted(part);
+    }
+
     @Override
     public String evidence() {
       return ("The %s is said to be %s, but not to have been opened, so that it counts as not"
@@ -74,6 +89,11 @@ public sealed interface FindingProblem extends Problem {
   /** A part found missing. */
   record PartMissing(OverhaulId overhaul, String part, Origin origin) implements FindingProblem {
     @Override
+    public String question() {
+      return "Was the %s left out, or did it break and get lost?".formatted(part);
+    }
+
+    @Override
     public String evidence() {
       return "The %s was found missing, which counts neither as failed nor as working."
           .formatted(part);
@@ -85,17 +105,42 @@ public sealed interface FindingProblem extends Problem {
     }
   }
 
-  /** A part that failed and is neither renewed nor cured. */
-  record FailedAndKept(OverhaulId overhaul, String part, Set<FoundWord> found, Origin origin)
+  /** A part found broken or cracked, which no work on it mends, and not renewed. */
+  record BrokenAndKept(OverhaulId overhaul, String part, Set<FoundWord> found, Origin origin)
       implements FindingProblem {
     @Override
+    public String question() {
+      return "Was the %s left in, or was a new one fitted?".formatted(part);
+    }
+
+    @Override
     public String evidence() {
-      return "The %s was found %s and nothing on record mended it.".formatted(part, words(found));
+      return "The %s was found %s, and no renewal is on record.".formatted(part, words(found));
     }
 
     @Override
     public String request() {
-      return "Say what was done: renewed, or how it was cured.";
+      return "Send the finding again with the action renewed or, if it was not broken, with what was"
+          + " found.";
+    }
+  }
+
+  /** A part whose function was lost, on which nothing on record was done. */
+  record FailedAndUntouched(OverhaulId overhaul, String part, Set<FoundWord> found, Origin origin)
+      implements FindingProblem {
+    @Override
+    public String question() {
+      return "What was done to the %s?".formatted(part);
+    }
+
+    @Override
+    public String evidence() {
+      return "The %s was found %s, and nothing on record mended it.".formatted(part, words(found));
+    }
+
+    @Override
+    public String request() {
+      return "Send the finding again with what was done: cleaned, lapped, adjusted or renewed.";
     }
   }
 
@@ -103,6 +148,11 @@ public sealed interface FindingProblem extends Problem {
   record AgesDisagree(
       OverhaulId overhaul, String part, RunningHours written, RunningHours rebuilt, Origin origin)
       implements FindingProblem {
+    @Override
+    public String question() {
+      return "How old was the %s?".formatted(part);
+    }
+
     @Override
     public String evidence() {
       return "The %s is said to be %s h old, while its records give %s h, which are used."

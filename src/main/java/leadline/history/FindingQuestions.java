@@ -11,7 +11,8 @@ import leadline.fleet.Finding;
 import leadline.fleet.FoundWord;
 import leadline.fleet.OverhaulId;
 import leadline.fleet.Part;
-import leadline.history.FindingProblem.FailedAndKept;
+import leadline.history.FindingProblem.BrokenAndKept;
+import leadline.history.FindingProblem.FailedAndUntouched;
 import leadline.history.FindingProblem.FoundWithoutOpened;
 import leadline.history.FindingProblem.PartMissing;
 import leadline.history.FindingProblem.PartNotOfComponent;
@@ -51,9 +52,7 @@ final class FindingQuestions {
     String part = finding.part().name();
     Origin origin = finding.origin();
     if (finding.isFailed()) {
-      return isKeptAsItWas(finding)
-          ? Optional.of(new FailedAndKept(overhaul, part, finding.found(), origin))
-          : Optional.empty();
+      return aboutFailed(overhaul, finding);
     }
     if (finding.inspection() instanceof Inspection.Opened opened) {
       return opened.verdict() == Condition.MISSING
@@ -63,10 +62,16 @@ final class FindingQuestions {
     return Optional.of(new FoundWithoutOpened(overhaul, part, finding.found(), origin));
   }
 
-  private static boolean isKeptAsItWas(PartFinding failed) {
-    boolean isMended =
-        failed.found().stream().noneMatch(BEYOND_CURE::contains)
-            && failed.actions().stream().anyMatch(CURES::contains);
-    return !failed.isRenewed() && !isMended;
+  private static Optional<FindingProblem> aboutFailed(OverhaulId overhaul, PartFinding failed) {
+    String part = failed.part().name();
+    if (failed.isRenewed()) {
+      return Optional.empty();
+    }
+    if (failed.found().stream().anyMatch(BEYOND_CURE::contains)) {
+      return Optional.of(new BrokenAndKept(overhaul, part, failed.found(), failed.origin()));
+    }
+    return failed.actions().stream().anyMatch(CURES::contains)
+        ? Optional.empty()
+        : Optional.of(new FailedAndUntouched(overhaul, part, failed.found(), failed.origin()));
   }
 }

@@ -76,7 +76,7 @@ final class ItemLedger {
     for (PartLedger part : inSight.parts()) {
       PartFinding finding = workbook.finding(visit, part.part());
       seenParts.add(new SeenPart(finding, part.age(), clock));
-      workbook.compareAges(finding, part.age().at(clock));
+      workbook.compareAges(item, finding, part.age().at(clock));
       finding.hoursSinceNew().ifPresent(age -> part.dateFrom(age, clock));
       Evidence evidence = Evidence.of(visit, finding);
       part.witness(evidence, clock).ifPresent(end -> addLife(part, end, visit));

@@ -30,6 +30,11 @@ public sealed interface OverhaulProblem extends Problem {
     return overhaul().overhaul();
   }
 
+  @Override
+  default String question() {
+    return "What does the sheet of overhaul %s say?".formatted(overhaul().overhaul());
+  }
+
   /**
    * An overhaul outside the stretch in which its machine was observed. It counts nowhere.
    *
@@ -163,6 +168,28 @@ public sealed interface OverhaulProblem extends Problem {
     @Override
     public String request() {
       return "Send the right machine or component.";
+    }
+  }
+
+  /** An item fitted before the one in its place came out. It counts as fitted at the removal. */
+  record FittedBeforeRemoved(
+      OverhaulId overhaul, LocalDate removedOn, LocalDate fittedOn, Origin origin)
+      implements OverhaulProblem {
+    @Override
+    public String question() {
+      return "On which days was the item taken out, and the next one fitted?";
+    }
+
+    @Override
+    public String evidence() {
+      return "The item is said to be fitted on %s, before the one in its place came out on %s; it"
+              .formatted(fittedOn, removedOn)
+          + " counts as fitted at the removal.";
+    }
+
+    @Override
+    public String request() {
+      return "Send the overhaul again with the right dates.";
     }
   }
 }

@@ -26,6 +26,12 @@ public sealed interface ReadingProblem extends Problem {
     return machine().machine() + " " + Days.asWritten(at());
   }
 
+  @Override
+  default String question() {
+    return "What did the counter of %s show on %s?"
+        .formatted(machine().machine(), Days.asWritten(at()));
+  }
+
   /**
    * A reading left out, since the machine cannot have run so.
    *

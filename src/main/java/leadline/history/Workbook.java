@@ -29,9 +29,12 @@ final class Workbook {
   private final FindingsByOverhaul findings;
   private final RunningHours tolerance;
   private final List<Problem> problems = new ArrayList<>();
+  private final Map<ItemPart, RunningHours> ageDifferences = new HashMap<>();
   private final Map<MachineId, List<Visit>> visits = new HashMap<>();
   private final Map<MachineId, List<OverhaulInterval>> intervals = new HashMap<>();
   private final Map<MachineId, List<PartLife>> lives = new HashMap<>();
+
+  private record ItemPart(Item item, String part) {}
 
   Workbook(FindingsByOverhaul findings, RunningHours tolerance) {
     this.findings = findings;
@@ -55,11 +58,20 @@ final class Workbook {
     return findings.of(visit.overhaul().id(), part);
   }
 
-  /** Reports a stated age that differs from the one rebuilt. */
-  void compareAges(PartFinding finding, Optional<RunningHours> rebuilt) {
+  /**
+   * Reports a stated age that differs from the one rebuilt. One that differs by as much as at the
+   * overhaul before is the same contradiction, which was reported.
+   */
+  void compareAges(Item item, PartFinding finding, Optional<RunningHours> rebuilt) {
     Optional<RunningHours> stated = finding.hoursSinceNew();
     if (stated.isPresent() && rebuilt.isPresent()) {
-      if (stated.get().differenceTo(rebuilt.get()).isAbove(tolerance)) {
+      RunningHours difference = stated.get().minus(rebuilt.get());
+      RunningHours before =
+          Optional.ofNullable(
+                  ageDifferences.put(new ItemPart(item, finding.part().name()), difference))
+              .orElse(RunningHours.ZERO);
+      if (difference.differenceTo(RunningHours.ZERO).isAbove(tolerance)
+          && difference.differenceTo(before).isAbove(tolerance)) {
         problems.add(
             new AgesDisagree(
                 finding.overhaul(),

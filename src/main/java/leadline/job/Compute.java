@@ -93,7 +93,7 @@ final class Compute {
                 new RebuildVessels(
                     rules,
                     month,
-                    knownAt.at(),
+                    knownAt.times(),
                     ExportRecords.of(lake, knownAt),
                     new VesselWriter(lake, run)))
             .collect()

@@ -1,6 +1,5 @@
 package leadline.job;
 
-import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
@@ -10,9 +9,11 @@ import leadline.history.Census;
 import leadline.history.CurrentRecords;
 import leadline.history.Exports;
 import leadline.history.History;
+import leadline.history.ShipQuestions;
 import leadline.history.VesselHistory;
 import leadline.lake.RowBlock;
 import leadline.lake.VesselWriter;
+import leadline.origin.BatchTimes;
 import leadline.problem.Checked;
 import leadline.problem.Problem;
 import leadline.quantity.ReportMonth;
@@ -24,13 +25,13 @@ import scala.Tuple2;
 
 /** Rebuilds vessels from their records and counts them for the tables. */
 record RebuildVessels(
-    Rules rules, ReportMonth month, Instant knownAt, Exports exports, VesselWriter writer)
+    Rules rules, ReportMonth month, BatchTimes known, Exports exports, VesselWriter writer)
     implements FlatMapFunction<Iterator<Tuple2<String, Iterable<RowBlock>>>, Rebuilt> {
 
   @Override
   public Iterator<Rebuilt> call(Iterator<Tuple2<String, Iterable<RowBlock>>> vessels) {
     MonthlySummary summary = MonthlySummary.start(rules.catalogue(), month);
-    VesselTables tables = new VesselTables(month, knownAt);
+    VesselTables tables = new VesselTables(month, known.last());
     Census census = Census.EMPTY;
     List<VesselHistory> histories = new ArrayList<>();
     List<Problem> problems = new ArrayList<>();
@@ -42,8 +43,13 @@ record RebuildVessels(
               records.forHistory(), rules.catalogue(), rules.hoursTolerance(), month.end());
       summary.add(history.value());
       List<Problem> met =
-          Stream.concat(records.problems().stream(), history.problems().stream()).toList();
-      tables.add(new VesselAccount(records, history.value(), met));
+          Stream.concat(
+                  records.problems().stream(),
+                  ShipQuestions.about(
+                      records, history, rules.catalogue(), month.end(), known.last())
+                      .stream())
+              .toList();
+      tables.add(new VesselAccount(records, history.value(), met, known));
       census = census.plus(records.census());
       histories.add(history.value());
       problems.addAll(met);

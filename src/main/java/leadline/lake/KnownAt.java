@@ -9,6 +9,7 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import leadline.summary.IntakeStanding;
+import leadline.origin.BatchTimes;
 
 /**
  * The batches and withdrawals committed up to a moment: what was known then. Rows of batches that
@@ -90,5 +91,11 @@ public record KnownAt(Instant at, List<Batch> batches, List<Withdrawal> withdraw
   /** The places of the batches that count. */
   Map<String, Long> placeOfBatch() {
     return new TreeMap<>(counting().stream().collect(Collectors.toMap(Batch::id, this::place)));
+  }
+
+  /** When the batch of each place in the order of arrival was committed, and the newest of all. */
+  public BatchTimes times() {
+    return new BatchTimes(
+        batches.stream().collect(Collectors.toMap(Batch::sequence, Batch::committedAt)), at);
   }
 }

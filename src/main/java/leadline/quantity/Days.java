@@ -19,6 +19,11 @@ public final class Days {
     return startOf(day.plusDays(1));
   }
 
+  /** The last day that had ended by then. */
+  public static LocalDate lastWholeDayBy(Instant moment) {
+    return LocalDateTime.ofInstant(moment, ZoneOffset.UTC).toLocalDate().minusDays(1);
+  }
+
   /** The moment as a record writes it: the date of the day that it ends, else date and time. */
   public static String asWritten(Instant moment) {
     LocalDateTime time = LocalDateTime.ofInstant(moment, ZoneOffset.UTC);

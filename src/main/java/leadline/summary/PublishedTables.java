@@ -13,6 +13,7 @@ public final class PublishedTables {
           SpringBreakage.SPEC,
           PartLifetimes.SPEC,
           SpringSurvival.SPEC,
+          VesselQueries.SPEC,
           IntakeLog.SPEC,
           UnmappedWords.SPEC);
 

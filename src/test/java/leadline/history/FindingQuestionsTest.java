@@ -81,7 +81,7 @@ class FindingQuestionsTest {
         tenHoursADay()
             .overhaul("O1", 500)
             .finding("O1", "nozzle", found(FoundWord.LEAKING), inService());
-    assertAsked(ship, "failed-and-kept O1 nozzle", "was found leaking and nothing");
+    assertAsked(ship, "failed-and-untouched O1 nozzle", "was found leaking, and nothing");
   }
 
   @Test

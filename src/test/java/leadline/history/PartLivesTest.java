@@ -238,11 +238,11 @@ class PartLivesTest {
             opened(FoundWord.CRACKED, Action.LAPPED))) {
       Ship ship = overhauled(800, SPRING, kept);
       assertLives(SPRING, ship, "1 new from 0: failed in (0, 8000], failed");
-      assertEquals(List.of("failed-and-kept O1 nrv-spring"), ship.rebuilt().problems());
+      assertEquals(List.of("broken-and-kept O1 nrv-spring"), ship.rebuilt().problems());
     }
     Ship noAction = overhauled(800, "nozzle", opened(Statement.YES), found(FoundWord.BLOCKED));
     assertLives("nozzle", noAction, "1 new from 0: failed in (0, 8000], failed");
-    assertEquals(List.of("failed-and-kept O1 nozzle"), noAction.rebuilt().problems());
+    assertEquals(List.of("failed-and-untouched O1 nozzle"), noAction.rebuilt().problems());
   }
 
   @Test

@@ -20,6 +20,7 @@ class PublishedTablesTest {
             "spring_breakage",
             "part_life",
             "spring_survival",
+            "vessel_queries",
             "intake_log",
             "unmapped_words"),
         PublishedTables.all().stream().map(TableSpec::name).toList());

@@ -1,0 +1,92 @@
+package leadline.sample;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.charset.StandardCharsets;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import leadline.fleet.RecordKind;
+import leadline.fleet.SourcedRow;
+import leadline.history.ArrivedRow;
+import leadline.history.CurrentRecords;
+import leadline.history.History;
+import leadline.history.ShipQuestions;
+import leadline.origin.FileDigest;
+import leadline.origin.Origin;
+import leadline.problem.Problem;
+import leadline.quantity.Days;
+import leadline.quantity.RunningHours;
+import org.junit.jupiter.api.Test;
+
+/** How often the ships of the invented fleet are asked something. */
+class QuestionsToTheFleetTest {
+
+  private static final int VESSELS = 40;
+
+  private record Asked(long records, List<Problem> questions) {
+    Map<String, Long> byKind() {
+      return questions.stream()
+          .collect(Collectors.groupingBy(Problem::kind, TreeMap::new, Collectors.counting()));
+    }
+  }
+
+  /** Of records without an error a question is a false alarm. */
+  @Test
+  void aCleanFleetIsAskedLessThanOneQuestionForAThousandRecords() {
+    Asked asked = asked(SampleCatalogue.clean(6));
+    assertTrue(asked.records() > 100_000, () -> asked.records() + " records");
+    assertTrue(
+        asked.questions().size() * 1000L < asked.records(),
+        () -> asked.byKind() + " of " + asked.records());
+  }
+
+  /** One question for each of its parts at most, however many findings say nothing. */
+  @Test
+  void findingsThatLeaveTheOpeningOpenAreAskedAboutOnceAPart() {
+    FleetPlan plan =
+        SampleCatalogue.clean(6).withErrors(ErrorRates.NONE.with(RecordError.BLANK_FINDING, 1));
+    long parts =
+        plan.catalogue().components().stream().mapToLong(part -> part.parts().size()).sum();
+    for (int vessel = 1; vessel <= 3; vessel++) {
+      Map<String, Long> asked = asked(plan, vessel).byKind();
+      assertEquals(java.util.Set.of("opened-unstated"), asked.keySet());
+      assertTrue(asked.getOrDefault("opened-unstated", 0L) <= parts, asked::toString);
+    }
+  }
+
+  private static Asked asked(FleetPlan plan) {
+    List<Asked> each =
+        IntStream.rangeClosed(1, VESSELS).mapToObj(vessel -> asked(plan, vessel)).toList();
+    return new Asked(
+        each.stream().mapToLong(Asked::records).sum(),
+        each.stream().flatMap(asked -> asked.questions().stream()).toList());
+  }
+
+  private static Asked asked(FleetPlan plan, int number) {
+    SampleVessel vessel = new SampleFleet(plan, 20).vessel(number);
+    List<ArrivedRow> rows = new ArrayList<>();
+    for (RecordKind kind : RecordKind.values()) {
+      FileDigest digest = FileDigest.of(kind.word().getBytes(StandardCharsets.UTF_8));
+      for (SampleRow row : vessel.rows(kind)) {
+        Origin origin = new Origin(kind.word() + ".csv", digest, rows.size() + 1L);
+        rows.add(new ArrivedRow(1, new SourcedRow(row.cells(), origin)));
+      }
+    }
+    CurrentRecords current = CurrentRecords.of(vessel.character().vessel(), rows);
+    Instant end = Days.endOf(plan.lastDay());
+    return new Asked(
+        rows.size(),
+        ShipQuestions.about(
+            current,
+            History.rebuild(current.forHistory(), plan.catalogue(), RunningHours.ofHours(24), end),
+            plan.catalogue(),
+            end,
+            end));
+  }
+}
