@@ -19,7 +19,7 @@ import leadline.quantity.ReportMonth;
 public final class VesselTables implements Serializable {
 
   /** In the order of publication. */
-  private static final List<VesselTable> ALL = List.of();
+  private static final List<VesselTable> ALL = List.of(new DueList(), new FleetMonth());
 
   private final Edition edition;
 
