@@ -20,6 +20,7 @@ import leadline.quantity.RunningHours;
 public final class History {
 
   private final VesselRecords records;
+  private final String pool;
   private final Catalogue catalogue;
   private final RunningHours tolerance;
   private final Instant cutOff;
@@ -33,6 +34,7 @@ public final class History {
   private History(
       VesselRecords records, Catalogue catalogue, RunningHours tolerance, Instant cutOff) {
     this.records = records;
+    this.pool = records.vessel();
     this.catalogue = catalogue;
     this.tolerance = tolerance;
     this.cutOff = cutOff;
@@ -62,7 +64,10 @@ public final class History {
             .sorted(Comparator.comparing(entry -> entry.id().machine()))
             .map(this::log)
             .toList();
-    followItems(machines.stream().flatMap(machine -> stints(machine).stream()).toList());
+    List<FollowedPosition> positions =
+        machines.stream().flatMap(machine -> positions(machine).stream()).toList();
+    workbook.report(SerialQuestions.among(positions));
+    followItems(positions.stream().flatMap(position -> position.stints().stream()).toList());
     workbook.report(
         workbook
             .findings()
@@ -83,7 +88,7 @@ public final class History {
     return MachineLog.of(entry, hours.value(), cutOff);
   }
 
-  private List<Stint> stints(MachineLog machine) {
+  private List<FollowedPosition> positions(MachineLog machine) {
     Checked<PlacedVisits, OverhaulProblem> visits =
         VisitPlacer.place(
             overhauls.getOrDefault(machine.entry().id(), List.of()), machine, catalogue, tolerance);
@@ -91,7 +96,7 @@ public final class History {
     for (PlacedVisit visit : visits.value().visits()) {
       workbook.report(FindingQuestions.about(visit, workbook.findings()));
     }
-    return MachinePositions.follow(machine, visits.value(), catalogue, workbook);
+    return MachinePositions.follow(pool, machine, visits.value(), catalogue, workbook);
   }
 
   private void followItems(List<Stint> stints) {

@@ -6,51 +6,55 @@ import java.util.stream.Stream;
 import leadline.fleet.Catalogue;
 import leadline.fleet.Component;
 import leadline.fleet.Position;
-import leadline.problem.Checked;
 import leadline.quantity.RunningHours;
 
 /** Follows every position of a machine that was observed. */
 final class MachinePositions {
 
+  private final String pool;
   private final MachineLog machine;
   private final PlacedVisits visits;
   private final Workbook workbook;
 
-  private MachinePositions(MachineLog machine, PlacedVisits visits, Workbook workbook) {
+  private MachinePositions(
+      String pool, MachineLog machine, PlacedVisits visits, Workbook workbook) {
+    this.pool = pool;
     this.machine = machine;
     this.visits = visits;
     this.workbook = workbook;
   }
 
   /**
-   * The stints at all positions of the machine. Its intervals, and visits of no known position, are
-   * entered in the workbook.
+   * All positions of the machine. Its intervals, and visits of no known position, are entered in
+   * the workbook.
+   *
+   * @param pool the vessels within which a serial is one item
    */
-  static List<Stint> follow(
+  static List<FollowedPosition> follow(
+      String pool,
       MachineLog machine, PlacedVisits visits, Catalogue catalogue, Workbook workbook) {
     if (machine.observed().isEmpty()) {
       return List.of();
     }
-    MachinePositions positions = new MachinePositions(machine, visits, workbook);
+    MachinePositions positions = new MachinePositions(pool, machine, visits, workbook);
     visits.withoutPosition().forEach(positions::enter);
-    return catalogue.components().stream().flatMap(positions::stints).toList();
+    return catalogue.components().stream().flatMap(positions::followed).toList();
   }
 
-  private Stream<Stint> stints(Component component) {
+  private Stream<FollowedPosition> followed(Component component) {
     return machine.entry().positions(component).stream()
-        .flatMap(position -> stints(component, position).stream());
+        .map(position -> followed(component, position));
   }
 
-  private List<Stint> stints(Component component, Position position) {
+  private FollowedPosition followed(Component component, Position position) {
     Optional<RunningHours> age =
         visits.overhauledByTheStart().contains(position) ? Optional.empty() : machine.ageAtStart();
-    Checked<List<Stint>, OverhaulProblem> stints =
-        PositionLog.stints(position, machine, visits.at(position), age);
-    workbook.report(stints.problems());
+    FollowedPosition followed =
+        FollowedPosition.of(position, pool, machine, visits.at(position), age);
     PositionIntervals.of(
-            component, machine, stints.value(), age.map(machine.hoursAt(machine.start())::minus))
+            component, machine, followed.stints(), age.map(machine.hoursAt(machine.start())::minus))
         .forEach(interval -> workbook.add(machine.entry().id(), interval));
-    return stints.value();
+    return followed;
   }
 
   private void enter(PlacedVisit visit) {

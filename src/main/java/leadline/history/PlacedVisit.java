@@ -60,6 +60,13 @@ record PlacedVisit(
         && overhaul.testResult().filter(part.provenBy()::contains).isPresent();
   }
 
+  /** The visit as corrected, if the correction is of its overhaul. */
+  PlacedVisit with(Overhaul corrected) {
+    return corrected.id().equals(overhaul.id())
+        ? new PlacedVisit(corrected, component, position, hours, standing)
+        : this;
+  }
+
   PlacedVisit withHoursAtLeast(RunningHours least) {
     return new PlacedVisit(overhaul, component, position, hours.max(least), standing);
   }
