@@ -36,7 +36,7 @@ public record CurrentRecords(
    * @param rows every stored row of the vessel, in any order, and none of another
    */
   public static CurrentRecords of(String vessel, Collection<ArrivedRow> rows) {
-    if (!rows.stream().allMatch(row -> row.row().cells().key().get(0).equals(vessel))) {
+    if (!rows.stream().allMatch(row -> row.vessel().equals(vessel))) {
       throw new IllegalArgumentException("rows of vessels other than " + vessel);
     }
     Collection<List<ArrivedRow>> records =

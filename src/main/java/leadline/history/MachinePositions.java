@@ -37,7 +37,7 @@ final class MachinePositions {
       return List.of();
     }
     MachinePositions positions = new MachinePositions(pool, machine, visits, workbook);
-    visits.withoutPosition().forEach(positions::enter);
+    visits.withoutPosition().forEach(workbook::addOfNoItem);
     return catalogue.components().stream().flatMap(positions::followed).toList();
   }
 
@@ -55,13 +55,5 @@ final class MachinePositions {
             component, machine, followed.stints(), age.map(machine.hoursAt(machine.start())::minus))
         .forEach(interval -> workbook.add(machine.entry().id(), interval));
     return followed;
-  }
-
-  private void enter(PlacedVisit visit) {
-    List<PartState> parts =
-        visit.component().parts().stream()
-            .map(part -> workbook.finding(visit, part).stateAt(Optional.empty()))
-            .toList();
-    workbook.add(visit, Optional.empty(), parts);
   }
 }

@@ -2,6 +2,8 @@ package leadline.history;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import leadline.fleet.Item;
 import leadline.fleet.MachineEntry;
@@ -184,6 +186,86 @@ public sealed interface OverhaulProblem extends Problem {
     @Override
     public String request() {
       return "Send the right serial or dates.";
+    }
+  }
+
+  /**
+   * An overhaul of an item in a workshop while the item was at work. It counts, but no item's hours
+   * or parts follow from it.
+   *
+   * @param meanwhile where the item was by which records, in words
+   */
+  record OverhauledWhileFitted(
+      OverhaulId overhaul, Item item, LocalDate on, String meanwhile, Origin origin)
+      implements OverhaulProblem {
+
+    static OverhauledWhileFitted of(Overhaul overhaul, Stint meanwhile) {
+      return new OverhauledWhileFitted(
+          overhaul.id(),
+          meanwhile.item(),
+          overhaul.removedOn(),
+          meanwhile.inWords(),
+          overhaul.origin());
+    }
+
+    @Override
+    public String evidence() {
+      return ("%s was overhauled at no position on %s, when it is on record %s. What was found is"
+              + " counted for no item.")
+          .formatted(item.label(), on, meanwhile);
+    }
+
+    @Override
+    public String request() {
+      return "Send the unit and place, the right serial or the right date.";
+    }
+  }
+
+  /**
+   * An item that nobody has named for two policy intervals of its last machine. Its lives ended at
+   * its last record, working.
+   *
+   * @param since hours that its last machine has run since
+   */
+  record ItemNotSeenSince(
+      OverhaulId overhaul,
+      Item item,
+      String machine,
+      LocalDate last,
+      RunningHours since,
+      RunningHours interval,
+      Origin origin)
+      implements OverhaulProblem {
+
+    /** Asks where the item is, if its last visit was that long ago. */
+    static Optional<ItemNotSeenSince> of(
+        Item item, PlacedVisit last, Map<MachineId, MachineLog> machines) {
+      MachineLog machine = Objects.requireNonNull(machines.get(last.overhaul().machine()));
+      RunningHours since = machine.hoursAt(machine.end()).max(last.hours()).minus(last.hours());
+      RunningHours interval = last.component().interval();
+      return since.isAbove(interval.plus(interval))
+          ? Optional.of(
+              new ItemNotSeenSince(
+                  last.overhaul().id(),
+                  item,
+                  machine.entry().id().machine(),
+                  last.overhaul().removedOn(),
+                  since,
+                  interval,
+                  last.overhaul().origin()))
+          : Optional.empty();
+    }
+
+    @Override
+    public String evidence() {
+      return ("%s was last seen on %s, in this overhaul, and is not on record as fitted again. The"
+              + " machine %s has run %s h since, more than two intervals of %s h.")
+          .formatted(item.label(), last, machine, since, interval);
+    }
+
+    @Override
+    public String request() {
+      return "Say where it is: spare on board, ashore, or scrapped; or send the missing fitting.";
     }
   }
 

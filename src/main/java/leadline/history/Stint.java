@@ -115,6 +115,12 @@ record Stint(
     return new Stint(item, position, beginning, from, to, Optional.empty(), ending);
   }
 
+  /** Whether the item was at work there then: an item still fitted is so from its fitting on. */
+  boolean isRunningAt(Instant moment) {
+    return from.isBefore(moment)
+        && (moment.isBefore(to) || ending instanceof Ending.StillFitted);
+  }
+
   /** Whether one item would have been at two positions at once. */
   boolean overlaps(Stint later) {
     return later.from.isBefore(to);

@@ -87,7 +87,7 @@ final class Compute {
 
   private Rebuilt rebuild(ReportMonth month, KnownAt knownAt, String run, Engine engine) {
     return new RecordFiles(lake, knownAt)
-            .byVessel(engine)
+            .byPool(rules.exchange(), engine)
             .mapPartitions(
                 new RebuildVessels(rules, month, knownAt.at(), new VesselWriter(lake, run)))
             .collect()

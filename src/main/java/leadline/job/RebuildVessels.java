@@ -4,6 +4,8 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import leadline.history.ArrivedRow;
 import leadline.history.Census;
 import leadline.history.CurrentRecords;
@@ -32,16 +34,13 @@ record RebuildVessels(Rules rules, ReportMonth month, Instant knownAt, VesselWri
     List<VesselHistory> histories = new ArrayList<>();
     List<Problem> problems = new ArrayList<>();
     while (vessels.hasNext()) {
-      Tuple2<String, Iterable<RowBlock>> vessel = vessels.next();
-      CurrentRecords records = CurrentRecords.of(vessel._1(), unpacked(vessel._2()));
-      Checked<VesselHistory, Problem> history =
-          History.rebuild(
-              records.forHistory(), rules.catalogue(), rules.hoursTolerance(), month.end());
-      summary.add(history.value());
-      tables.add(new VesselAccount(records, history.value(), history.problems()));
-      census = census.plus(records.census());
-      histories.add(history.value());
-      problems.addAll(history.problems());
+      for (VesselAccount account : accounts(unpacked(vessels.next()._2()))) {
+        summary.add(account.history());
+        tables.add(account);
+        census = census.plus(account.records().census());
+        histories.add(account.history());
+        problems.addAll(account.problems());
+      }
     }
     return List.of(
             new Rebuilt(
@@ -52,6 +51,28 @@ record RebuildVessels(Rules rules, ReportMonth month, Instant knownAt, VesselWri
                 machinesObserved(histories),
                 writer.write(histories, problems)))
         .iterator();
+  }
+
+  /** The accounts of vessels that exchange items. */
+  private List<VesselAccount> accounts(List<ArrivedRow> rows) {
+    SortedMap<String, List<ArrivedRow>> byVessel = new TreeMap<>();
+    rows.forEach(
+        row -> byVessel.computeIfAbsent(row.vessel(), first -> new ArrayList<>()).add(row));
+    List<CurrentRecords> current = new ArrayList<>();
+    byVessel.forEach((vessel, its) -> current.add(CurrentRecords.of(vessel, its)));
+    List<Checked<VesselHistory, Problem>> histories =
+        History.rebuild(
+            current.stream().map(CurrentRecords::forHistory).toList(),
+            rules.catalogue(),
+            rules.hoursTolerance(),
+            month.end());
+    List<VesselAccount> accounts = new ArrayList<>();
+    for (int i = 0; i < current.size(); i++) {
+      accounts.add(
+          new VesselAccount(
+              current.get(i), histories.get(i).value(), histories.get(i).problems()));
+    }
+    return accounts;
   }
 
   private static List<ArrivedRow> unpacked(Iterable<RowBlock> blocks) {
