@@ -41,8 +41,7 @@ public final class History {
 
   private History(
       List<VesselRecords> vessels, Catalogue catalogue, RunningHours tolerance, Instant cutOff) {
-    this.vessels =
-        vessels.stream().sorted(Comparator.comparing(VesselRecords::vessel)).toList();
+    this.vessels = vessels.stream().sorted(Comparator.comparing(VesselRecords::vessel)).toList();
     this.pool = this.vessels.get(0).vessel();
     this.catalogue = catalogue;
     this.tolerance = tolerance;
@@ -155,8 +154,7 @@ public final class History {
     workshop.computeIfAbsent(item, first -> new ArrayList<>()).add(visit);
   }
 
-  private void followItems(
-      List<FollowedPosition> positions, Map<MachineId, MachineLog> machines) {
+  private void followItems(List<FollowedPosition> positions, Map<MachineId, MachineLog> machines) {
     Map<Item, List<Stint>> stints =
         positions.stream()
             .flatMap(position -> position.stints().stream())
@@ -167,9 +165,7 @@ public final class History {
       Component component = catalogue.component(item.component()).orElseThrow();
       Checked<ItemRecord, OverhaulProblem> record =
           ItemRecord.inTime(
-              item,
-              stints.getOrDefault(item, List.of()),
-              workshop.getOrDefault(item, List.of()));
+              item, stints.getOrDefault(item, List.of()), workshop.getOrDefault(item, List.of()));
       workbook.report(record.problems());
       workshop.getOrDefault(item, List.of()).stream()
           .filter(visit -> !record.value().workshop().contains(visit))

@@ -42,7 +42,9 @@ record ItemRecord(Item item, List<Stint> stints, List<PlacedVisit> workshop) {
         : stints.get(stints.size() - 1).position().machine();
   }
 
-  /** The visit after which nothing is known of the item; none while it is fitted or out of sight. */
+  /**
+   * The visit after which nothing is known of the item; none while it is fitted or out of sight.
+   */
   Optional<PlacedVisit> last() {
     Optional<PlacedVisit> ashore =
         workshop.isEmpty() ? Optional.empty() : Optional.of(workshop.get(workshop.size() - 1));

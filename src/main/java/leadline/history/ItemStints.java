@@ -54,8 +54,7 @@ final class ItemStints {
 
   /** Of one overhaul the ship is asked once. */
   private static Optional<OverhaulProblem> problem(Stint one, Stint other, Set<Overhaul> asked) {
-    List<Stint> pair =
-        Stream.of(one, other).sorted(Comparator.comparing(Stint::from)).toList();
+    List<Stint> pair = Stream.of(one, other).sorted(Comparator.comparing(Stint::from)).toList();
     Stint first = pair.get(0);
     Stint second = pair.get(1);
     return Stream.of(

@@ -32,7 +32,10 @@ final class MachinePositions {
    */
   static List<FollowedPosition> follow(
       String pool,
-      MachineLog machine, PlacedVisits visits, Catalogue catalogue, Workbook workbook) {
+      MachineLog machine,
+      PlacedVisits visits,
+      Catalogue catalogue,
+      Workbook workbook) {
     if (machine.observed().isEmpty()) {
       return List.of();
     }

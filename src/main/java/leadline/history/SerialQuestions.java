@@ -30,7 +30,8 @@ final class SerialQuestions {
   static List<RemovedNotFitted> among(List<FollowedPosition> positions) {
     SerialQuestions questions = new SerialQuestions(positions);
     return positions.stream()
-        .flatMap(position -> position.contradictions().stream().map(met -> questions.ask(met, position)))
+        .flatMap(
+            position -> position.contradictions().stream().map(met -> questions.ask(met, position)))
         .toList();
   }
 

@@ -92,7 +92,10 @@ record Stint(
     /** In words, to follow the item's position. */
     default String inWords() {
       return overhaul()
-          .map(removal -> "removed by overhaul %s on %s".formatted(removal.id().overhaul(), removal.removedOn()))
+          .map(
+              removal ->
+                  "removed by overhaul %s on %s"
+                      .formatted(removal.id().overhaul(), removal.removedOn()))
           .orElse("not on record as removed");
     }
 
@@ -117,8 +120,7 @@ record Stint(
 
   /** Whether the item was at work there then: an item still fitted is so from its fitting on. */
   boolean isRunningAt(Instant moment) {
-    return from.isBefore(moment)
-        && (moment.isBefore(to) || ending instanceof Ending.StillFitted);
+    return from.isBefore(moment) && (moment.isBefore(to) || ending instanceof Ending.StillFitted);
   }
 
   /** Whether one item would have been at two positions at once. */

@@ -101,11 +101,7 @@ final class VisitPlacer {
     if (overhaul.removedAt().equals(machine.start())) {
       visits.add(
           new PlacedVisit(
-              overhaul,
-              component,
-              Optional.of(position),
-              hours(overhaul),
-              Standing.AT_THE_START));
+              overhaul, component, Optional.of(position), hours(overhaul), Standing.AT_THE_START));
     }
   }
 

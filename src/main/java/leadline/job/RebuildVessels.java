@@ -69,8 +69,7 @@ record RebuildVessels(Rules rules, ReportMonth month, Instant knownAt, VesselWri
     List<VesselAccount> accounts = new ArrayList<>();
     for (int i = 0; i < current.size(); i++) {
       accounts.add(
-          new VesselAccount(
-              current.get(i), histories.get(i).value(), histories.get(i).problems()));
+          new VesselAccount(current.get(i), histories.get(i).value(), histories.get(i).problems()));
     }
     return accounts;
   }

@@ -11,8 +11,7 @@ record ExchangeGroups(Setting groups) {
   /** The exchange; a vessel in two groups is an error. */
   ItemExchange read() {
     Set<String> named = new HashSet<>();
-    return ItemExchange.among(
-        groups.items().stream().map(group -> vessels(group, named)).toList());
+    return ItemExchange.among(groups.items().stream().map(group -> vessels(group, named)).toList());
   }
 
   private static List<String> vessels(Setting group, Set<String> named) {

@@ -21,8 +21,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * Items of vessels that exchange them. Both engines run ten hours a day. That sister vessels pass on
- * overhauled spares is common practice, no source.
+ * Items of vessels that exchange them. Both engines run ten hours a day. That sister vessels pass
+ * on overhauled spares is common practice, no source.
  */
 class ItemExchangeTest {
 
@@ -36,10 +36,10 @@ class ItemExchangeTest {
     List<Rebuilt> together = together(lark(), sister());
     assertEquals(List.of(), together.get(0).lives("A", GUIDE));
     assertEquals(
-        List.of("1 new from 0: rejected at 7000, rejected", "2 renewed from 0: working at 0, on-shelf"),
+        List.of(
+            "1 new from 0: rejected at 7000, rejected", "2 renewed from 0: working at 0, on-shelf"),
         together.get(1).lives("A", GUIDE));
-    assertEquals(
-        Optional.of(Ship.hours(7000)), together.get(1).state("T2", GUIDE).age());
+    assertEquals(Optional.of(Ship.hours(7000)), together.get(1).state("T2", GUIDE).age());
     assertEquals(List.of(), together.get(0).problems());
     assertEquals(List.of(), together.get(1).problems());
   }
@@ -47,7 +47,8 @@ class ItemExchangeTest {
   @Test
   void withoutTheSettingASerialIsAnItemOfItsOwnOnEachVessel() {
     assertEquals(
-        List.of("1 new from 0: working at 3000, on-shelf"), lark().rebuiltTo(1500).lives("A", GUIDE));
+        List.of("1 new from 0: working at 3000, on-shelf"),
+        lark().rebuiltTo(1500).lives("A", GUIDE));
     assertEquals(
         List.of("1 unknown from 0: no age, rejected", "2 renewed from 0: working at 0, on-shelf"),
         sister().rebuiltTo(1500).lives("A", GUIDE));
@@ -56,9 +57,7 @@ class ItemExchangeTest {
   @Test
   void anItemOnTwoVesselsAtOnceIsAQuestionToOneOfThem() {
     // A is at 1/1 of the first vessel from the start to day 600, and in on the sister on day 500.
-    Ship lark =
-        Ship.newOnDayZero()
-            .overhaul("L1", 600, removed("A"), fitted("B"));
+    Ship lark = Ship.newOnDayZero().overhaul("L1", 600, removed("A"), fitted("B"));
     List<Rebuilt> together = together(lark, sister());
     assertEquals(List.of(), together.get(0).problems());
     assertEquals(List.of("in-two-places T1"), together.get(1).problems());
@@ -67,7 +66,8 @@ class ItemExchangeTest {
             .get(1)
             .sentences()
             .get(0)
-            .startsWith("A is on record at hesper-lark/ME fuel-injector 1/1 (there from the start"));
+            .startsWith(
+                "A is on record at hesper-lark/ME fuel-injector 1/1 (there from the start"));
   }
 
   static LongStream drawings() {

@@ -50,8 +50,7 @@ class ItemLawsTest {
     RunningHours ran =
         machine.hoursAt(machine.end()).minus(machine.hoursAt(machine.start())).plus(TOLERANCE);
     for (FollowedPosition position :
-        MachinePositions.follow(
-            Ship.VESSEL, machine, visits, TestCatalogue.CATALOGUE, workbook)) {
+        MachinePositions.follow(Ship.VESSEL, machine, visits, TestCatalogue.CATALOGUE, workbook)) {
       RunningHours fitted =
           position.stints().stream()
               .map(Stint::run)

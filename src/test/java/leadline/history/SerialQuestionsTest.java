@@ -60,10 +60,8 @@ class SerialQuestionsTest {
             "LB108 is on record at hesper-lark/ME fuel-injector 2/1 (fitted by overhaul O0, not on"
                 + " record as removed)."),
         sentence);
-    assertEquals(
-        List.of("1 unknown from 0: no age, lost-sight"), rebuilt.lives("LB103", GUIDE));
-    assertEquals(
-        List.of("1 new from 0: working at 3000, on-shelf"), rebuilt.lives("A", GUIDE));
+    assertEquals(List.of("1 unknown from 0: no age, lost-sight"), rebuilt.lives("LB103", GUIDE));
+    assertEquals(List.of("1 new from 0: working at 3000, on-shelf"), rebuilt.lives("A", GUIDE));
   }
 
   @Test

@@ -37,8 +37,10 @@ class WorkshopTest {
   @Test
   void aBatchSentAshoreIsOneOverhaulOfEachItemAndAgesMoveWithTheItems() {
     // A (from 1/1) and B (from 1/2) come out on day 300, 3,000 h old. The workshop renews A's guide
-    // on day 350 and finds B's sound. A goes in at 1/2 and B at 1/1 on day 500, and both come out on
-    // day 900: 4,000 h more. A's first guide: rejected at 3,000 h; its second 4,000 h old. B's guide
+    // on day 350 and finds B's sound. A goes in at 1/2 and B at 1/1 on day 500, and both come out
+    // on
+    // day 900: 4,000 h more. A's first guide: rejected at 3,000 h; its second 4,000 h old. B's
+    // guide
     // is 7,000 h old. Each item was overhauled twice, 3,000 and 4,000 h apart.
     Rebuilt rebuilt =
         newOnDayZero()
@@ -95,8 +97,7 @@ class WorkshopTest {
     assertEquals(Optional.empty(), rebuilt.visit("W1").position());
     assertEquals("A", rebuilt.visit("W1").removed().orElseThrow().label());
     assertEquals(
-        List.of(
-            "1 new from 0: failed at 3000, failed", "2 renewed from 0: working at 0, on-shelf"),
+        List.of("1 new from 0: failed at 3000, failed", "2 renewed from 0: working at 0, on-shelf"),
         rebuilt.lives("A", GUIDE));
     assertTrue(rebuilt.intervals(Subject.ITEM).contains("3000 condition"));
   }
@@ -128,7 +129,8 @@ class WorkshopTest {
             .overhaul("O1", 900, removed("A"), fitted("B"))
             .rebuilt();
     assertEquals(List.of("overhauled-while-fitted W1"), rebuilt.problems());
-    assertTrue(rebuilt.sentences().get(0).contains("(there from the start, removed by overhaul O1"));
+    assertTrue(
+        rebuilt.sentences().get(0).contains("(there from the start, removed by overhaul O1"));
     assertEquals(List.of("1 new from 0: working at 9000, on-shelf"), rebuilt.lives("A", GUIDE));
     assertEquals(Optional.empty(), rebuilt.state("W1", GUIDE).age());
     assertEquals(Optional.empty(), rebuilt.visit("W1").removed());
@@ -179,7 +181,11 @@ class WorkshopTest {
             .reading("ME2", ReadingKind.COUNTER, endOf(2000), 100)
             .overhaul("O1", 100, removed("A"), fitted("C"))
             .overhaul(
-                "O2", 200, row -> row.with(OverhaulLayout.MACHINE, "ME2"), removed("X"), fitted("A"));
+                "O2",
+                200,
+                row -> row.with(OverhaulLayout.MACHINE, "ME2"),
+                removed("X"),
+                fitted("A"));
     assertEquals(List.of(), ship.rebuilt().problems());
   }
 
