@@ -179,7 +179,7 @@ public sealed interface OverhaulProblem extends Problem {
       implements OverhaulProblem {
     @Override
     public String evidence() {
-      return ("%s is on record %s and %s at the same time. Its hours at neither are counted.")
+      return "%s is on record %s and %s at the same time. Its hours at neither are counted."
           .formatted(item.label(), first, second);
     }
 
