@@ -3,6 +3,7 @@ package leadline.cli;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
+import leadline.fleet.ItemExchange;
 import leadline.settings.CatalogueFile;
 import leadline.settings.Job;
 import leadline.settings.SharedFolder;
@@ -32,6 +33,7 @@ final class LakeOption {
                 lake.toAbsolutePath(),
                 CatalogueFile.read(shared.catalogue(), shared),
                 Job.DEFAULT_HOURS_TOLERANCE,
+                ItemExchange.NONE,
                 patience,
                 List.of(step)));
     return json ? steps.inJson() : steps.inWords();

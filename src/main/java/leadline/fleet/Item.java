@@ -10,8 +10,12 @@ public sealed interface Item extends Serializable {
   /** The item as people name it. */
   String label();
 
-  /** An item known by its serial. */
-  record Named(String vessel, String component, String model, String serial) implements Item {
+  /**
+   * An item known by its serial.
+   *
+   * @param pool the vessel, or the vessels that exchange items, within which the serial is one item
+   */
+  record Named(String pool, String component, String model, String serial) implements Item {
     @Override
     public String label() {
       return serial;

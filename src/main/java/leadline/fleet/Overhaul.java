@@ -56,4 +56,31 @@ public record Overhaul(
   public Instant fittedAt() {
     return Days.endOf(fittedOn);
   }
+
+  /** The overhaul, had it removed that item. */
+  public Overhaul withRemovedSerial(String serial) {
+    return with(Optional.of(serial), fittedSerial);
+  }
+
+  /** The overhaul, had it fitted that item. */
+  public Overhaul withFittedSerial(String serial) {
+    return with(removedSerial, Optional.of(serial));
+  }
+
+  private Overhaul with(Optional<String> removed, Optional<String> fitted) {
+    return new Overhaul(
+        id,
+        machine,
+        component,
+        unit,
+        place,
+        removed,
+        fitted,
+        removedOn,
+        fittedOn,
+        machineHours,
+        reason,
+        testResult,
+        origin);
+  }
 }

@@ -11,6 +11,10 @@ import leadline.origin.Arrival;
  */
 public record ArrivedRow(long batch, SourcedRow row) implements Serializable {
 
+  public String vessel() {
+    return (String) row.cells().key().get(0);
+  }
+
   public Arrival arrival() {
     return new Arrival(batch, row.origin());
   }

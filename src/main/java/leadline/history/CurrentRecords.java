@@ -49,7 +49,7 @@ public record CurrentRecords(
    * @param exports what the sources say of records that their exports lack
    */
   public static CurrentRecords of(String vessel, Collection<ArrivedRow> rows, Exports exports) {
-    if (!rows.stream().allMatch(row -> row.row().cells().key().get(0).equals(vessel))) {
+    if (!rows.stream().allMatch(row -> row.vessel().equals(vessel))) {
       throw new IllegalArgumentException("rows of vessels other than " + vessel);
     }
     Collection<List<ArrivedRow>> records =

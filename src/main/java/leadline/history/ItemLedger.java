@@ -1,7 +1,9 @@
 package leadline.history;
 
 import java.time.Instant;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -33,6 +35,7 @@ final class ItemLedger {
   private final Map<Part, Opening> openings = new HashMap<>();
 
   private RunningHours clock = RunningHours.ZERO;
+  private Optional<PlacedVisit> removal = Optional.empty();
   private Optional<Sighting> sighting = Optional.empty();
 
   private ItemLedger(Item item, Component component, Workbook workbook) {
@@ -41,19 +44,23 @@ final class ItemLedger {
     this.workbook = workbook;
   }
 
-  /**
-   * @param stints of the item, in time; at least one
-   */
-  static void follow(Item item, Component component, List<Stint> stints, Workbook workbook) {
-    ItemLedger ledger = new ItemLedger(item, component, workbook);
-    stints.forEach(ledger::follow);
-    MachineId lastMachine = stints.get(stints.size() - 1).position().machine();
-    ledger.sighting.ifPresent(inSight -> ledger.shelve(lastMachine, inSight));
+  static void follow(ItemRecord record, Component component, Workbook workbook) {
+    ItemLedger ledger = new ItemLedger(record.item(), component, workbook);
+    Deque<PlacedVisit> workshop = new ArrayDeque<>(record.workshop());
+    for (Stint stint : record.stints()) {
+      while (!workshop.isEmpty() && workshop.element().removedAt().isBefore(stint.to())) {
+        ledger.visitInWorkshop(workshop.remove());
+      }
+      ledger.follow(stint);
+    }
+    workshop.forEach(ledger::visitInWorkshop);
+    ledger.sighting.ifPresent(inSight -> ledger.shelve(record.lastMachine(), inSight));
     ledger.seen.forEach(ledger::enter);
   }
 
   private void follow(Stint stint) {
     MachineId machine = stint.position().machine();
+    removal = Optional.empty();
     if (stint.run().isPresent() || stint.ending() instanceof Ending.OutOfSight) {
       inSight(stint.beginning());
     }
@@ -63,6 +70,7 @@ final class ItemLedger {
     clock = clock.plus(stint.run().orElse(RunningHours.ZERO));
     if (stint.ending() instanceof Ending.Removed removed) {
       visit(removed.visit(), inSight(new Beginning.Unseen()));
+      removal = Optional.of(removed.visit());
     } else if (stint.ending() instanceof Ending.StillFitted) {
       stay(stint.position(), inSight(new Beginning.Unseen()));
     }
@@ -75,7 +83,37 @@ final class ItemLedger {
     return inSight;
   }
 
+  /**
+   * The item has the hours of its removal. What the workshop finds of an item that an overhaul
+   * removed is the rest of that overhaul.
+   */
+  private void visitInWorkshop(PlacedVisit visit) {
+    Sighting inSight = inSight(new Beginning.Unseen());
+    if (visit.isOverhaul() && removal.filter(PlacedVisit::isCountedOverhaul).isPresent()) {
+      Seen overhaul = seen.remove(seen.size() - 1);
+      seen.add(overhaul.and(witness(visit, inSight)));
+      return;
+    }
+    visit(
+        removal
+            .filter(out -> out.overhaul().machine().equals(visit.overhaul().machine()))
+            .map(out -> visit.withHours(out.hours()))
+            .orElse(visit),
+        inSight);
+    removal = Optional.of(visit);
+  }
+
   private void visit(PlacedVisit visit, Sighting inSight) {
+    seen.add(new Seen(visit, witness(visit, inSight)));
+    if (visit.isOverhaul()) {
+      if (visit.isObserved()) {
+        addInterval(inSight, Optional.of(visit.overhaul().reason()), visit.overhaul().machine());
+      }
+      sighting = Optional.of(inSight.overhauledAt(clock));
+    }
+  }
+
+  private List<SeenPart> witness(PlacedVisit visit, Sighting inSight) {
     List<SeenPart> seenParts = new ArrayList<>();
     for (PartLedger part : inSight.parts()) {
       PartFinding finding = workbook.finding(visit, part.part());
@@ -91,13 +129,7 @@ final class ItemLedger {
         part.renew(evidence, clock).ifPresent(end -> addLife(part, end, visit));
       }
     }
-    seen.add(new Seen(visit, seenParts));
-    if (visit.isOverhaul()) {
-      if (visit.isObserved()) {
-        addInterval(inSight, Optional.of(visit.overhaul().reason()), visit.overhaul().machine());
-      }
-      sighting = Optional.of(inSight.overhauledAt(clock));
-    }
+    return seenParts;
   }
 
   /** Only now, since ages stated later date what was seen before. */
@@ -209,9 +241,21 @@ final class ItemLedger {
 
   private record Opening(Instant at, RunningHours clock) {}
 
-  private record Seen(PlacedVisit visit, List<SeenPart> parts) {}
+  private record Seen(PlacedVisit visit, List<SeenPart> parts) {
+    Seen and(List<SeenPart> rest) {
+      List<SeenPart> whole = new ArrayList<>();
+      for (int i = 0; i < parts.size(); i++) {
+        whole.add(parts.get(i).and(rest.get(i).finding()));
+      }
+      return new Seen(visit, whole);
+    }
+  }
 
   private record SeenPart(PartFinding finding, PartAge age, RunningHours at) {
+    SeenPart and(PartFinding rest) {
+      return new SeenPart(finding.and(rest), age, at);
+    }
+
     PartState state() {
       return finding.stateAt(age.at(at));
     }

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import leadline.fleet.Action;
 import leadline.fleet.Finding;
 import leadline.fleet.FoundWord;
@@ -62,6 +63,11 @@ record PartFinding(Part part, List<Finding> rows) {
 
   Optional<RunningHours> hoursSinceNew() {
     return rows.stream().map(Finding::hoursSinceNew).flatMap(Optional::stream).findFirst();
+  }
+
+  /** This and what another visit of the same overhaul says. */
+  PartFinding and(PartFinding rest) {
+    return new PartFinding(part, Stream.concat(rows.stream(), rest.rows.stream()).toList());
   }
 
   PartState stateAt(Optional<RunningHours> age) {

@@ -3,6 +3,9 @@ package leadline.history;
 import java.time.Instant;
 import java.util.Comparator;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import leadline.fleet.Component;
 import leadline.fleet.Overhaul;
 import leadline.fleet.Part;
@@ -43,8 +46,30 @@ record PlacedVisit(
     return overhaul.fittedAt().isAfter(removedAt()) ? overhaul.fittedAt() : removedAt();
   }
 
+  /**
+   * The serial of the item that was overhauled away from any position, as in a workshop ashore:
+   * where the record says no unit and place, and names one item.
+   */
+  Optional<String> workshopSerial() {
+    boolean saysNoPosition =
+        position.isEmpty() && overhaul.unit().isEmpty() && overhaul.place().isEmpty();
+    Set<String> serials =
+        Stream.of(overhaul.removedSerial(), overhaul.fittedSerial())
+            .flatMap(Optional::stream)
+            .collect(Collectors.toSet());
+    return serials.stream().filter(serial -> saysNoPosition && serials.size() == 1).findFirst();
+  }
+
+  PlacedVisit withHours(RunningHours instead) {
+    return new PlacedVisit(overhaul, component, position, instead, standing);
+  }
+
   boolean isOverhaul() {
     return overhaul.reason().isOverhaul();
+  }
+
+  boolean isCountedOverhaul() {
+    return isOverhaul() && isObserved();
   }
 
   boolean isObserved() {
@@ -58,6 +83,13 @@ record PlacedVisit(
   boolean provesByTest(Part part) {
     return overhaul.reason() == Reason.TEST_ONLY
         && overhaul.testResult().filter(part.provenBy()::contains).isPresent();
+  }
+
+  /** The visit as corrected, if the correction is of its overhaul. */
+  PlacedVisit with(Overhaul corrected) {
+    return corrected.id().equals(overhaul.id())
+        ? new PlacedVisit(corrected, component, position, hours, standing)
+        : this;
   }
 
   PlacedVisit withHoursAtLeast(RunningHours least) {

@@ -18,7 +18,15 @@ record PlacedVisits(List<PlacedVisit> visits, Set<Position> overhauledByTheStart
         .toList();
   }
 
+  /** Visits to items that were at no position. */
+  List<PlacedVisit> inWorkshop() {
+    return visits.stream().filter(visit -> visit.workshopSerial().isPresent()).toList();
+  }
+
+  /** Visits to who knows what. */
   List<PlacedVisit> withoutPosition() {
-    return visits.stream().filter(visit -> visit.position().isEmpty()).toList();
+    return visits.stream()
+        .filter(visit -> visit.position().isEmpty() && visit.workshopSerial().isEmpty())
+        .toList();
   }
 }

@@ -8,7 +8,6 @@ import leadline.fleet.Item;
 import leadline.fleet.Overhaul;
 import leadline.fleet.Position;
 import leadline.fleet.Reason;
-import leadline.history.OverhaulProblem.RemovedNotFitted;
 import leadline.history.Stint.Beginning;
 import leadline.history.Stint.Ending;
 import leadline.problem.Checked;
@@ -18,8 +17,9 @@ import leadline.quantity.RunningHours;
 final class PositionLog {
 
   private final Position position;
+  private final String pool;
   private final MachineLog machine;
-  private final List<OverhaulProblem> problems = new ArrayList<>();
+  private final List<OtherItemOut> problems = new ArrayList<>();
   private final List<Stint> stints = new ArrayList<>();
 
   private int unnamedItems = 0;
@@ -31,10 +31,12 @@ final class PositionLog {
 
   private PositionLog(
       Position position,
+      String pool,
       MachineLog machine,
       List<PlacedVisit> visits,
       Optional<RunningHours> ageOfOriginal) {
     this.position = position;
+    this.pool = pool;
     this.machine = machine;
     this.fitted = firstNamed(visits).orElseGet(this::nextUnnamed);
     this.beginning = new Beginning.Original(ageOfOriginal);
@@ -44,16 +46,18 @@ final class PositionLog {
   }
 
   /**
+   * @param pool the vessels within which a serial is one item
    * @param visits to this position, in time
    * @param ageOfOriginal the age at the start of observation of the item there, if it was new to
    *     the position
    */
-  static Checked<List<Stint>, OverhaulProblem> stints(
+  static Checked<List<Stint>, OtherItemOut> stints(
       Position position,
+      String pool,
       MachineLog machine,
       List<PlacedVisit> visits,
       Optional<RunningHours> ageOfOriginal) {
-    PositionLog log = new PositionLog(position, machine, visits, ageOfOriginal);
+    PositionLog log = new PositionLog(position, pool, machine, visits, ageOfOriginal);
     for (int i = 0; i < visits.size(); i++) {
       PlacedVisit visit = visits.get(i).withHoursAtLeast(log.lastHours);
       Item removed = log.remove(visit);
@@ -74,8 +78,8 @@ final class PositionLog {
               fitted, position, beginning, from, at, Optional.of(run), new Ending.Removed(visit)));
       return removed;
     }
-    Overhaul overhaul = visit.overhaul();
-    problems.add(new RemovedNotFitted(overhaul.id(), position, fitted, removed, overhaul.origin()));
+    problems.add(
+        new OtherItemOut(visit.overhaul(), position, fitted, beginning.overhaul(), removed));
     stints.add(
         new Stint(
             fitted, position, beginning, from, from, Optional.empty(), new Ending.OutOfSight()));
@@ -148,8 +152,7 @@ final class PositionLog {
   }
 
   private Item named(String serial) {
-    return new Item.Named(
-        position.machine().vessel(), position.component(), machine.entry().model(), serial);
+    return new Item.Named(pool, position.component(), machine.entry().model(), serial);
   }
 
   private Item nextUnnamed() {

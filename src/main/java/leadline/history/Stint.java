@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.Comparator;
 import java.util.Optional;
 import leadline.fleet.Item;
+import leadline.fleet.Overhaul;
 import leadline.fleet.Position;
 import leadline.quantity.RunningHours;
 
@@ -40,6 +41,21 @@ record Stint(
     /** It came out without being on record as fitted. */
     record Unseen() implements Beginning {}
 
+    /** The overhaul that fitted it, where one did. */
+    default Optional<Overhaul> overhaul() {
+      return this instanceof Fitted fitted
+          ? Optional.of(fitted.visit().overhaul())
+          : Optional.empty();
+    }
+
+    /** In words, to follow the item's position. */
+    default String inWords() {
+      if (this instanceof Fitted fitted) {
+        return "fitted by overhaul " + fitted.visit().overhaul().id().overhaul();
+      }
+      return this instanceof Original ? "there from the start" : "never on record as fitted";
+    }
+
     /** The item's age at the beginning, where it is known since new. */
     default Optional<RunningHours> age() {
       return this instanceof Original original ? original.ageKnown() : Optional.empty();
@@ -66,6 +82,23 @@ record Stint(
 
     record StillFitted() implements Ending {}
 
+    /** The overhaul that removed it, where one did. */
+    default Optional<Overhaul> overhaul() {
+      return this instanceof Removed removed
+          ? Optional.of(removed.visit().overhaul())
+          : Optional.empty();
+    }
+
+    /** In words, to follow the item's position. */
+    default String inWords() {
+      return overhaul()
+          .map(
+              removal ->
+                  "removed by overhaul %s on %s"
+                      .formatted(removal.id().overhaul(), removal.removedOn()))
+          .orElse("not on record as removed");
+    }
+
     /** Removals of one moment come before what they leave behind. */
     default int rank() {
       return 1;
@@ -76,8 +109,18 @@ record Stint(
     }
   }
 
+  /** Where the item was, by which records. */
+  String inWords() {
+    return "at %s (%s, %s)".formatted(position, beginning.inWords(), ending.inWords());
+  }
+
   Stint withHoursUnknown() {
     return new Stint(item, position, beginning, from, to, Optional.empty(), ending);
+  }
+
+  /** Whether the item was at work there then: an item still fitted is so from its fitting on. */
+  boolean isRunningAt(Instant moment) {
+    return from.isBefore(moment) && (moment.isBefore(to) || ending instanceof Ending.StillFitted);
   }
 
   /** Whether one item would have been at two positions at once. */

@@ -63,16 +63,31 @@ final class VisitPlacer {
     }
     Optional<Position> position = position(overhaul, component.get());
     if (isObserved(overhaul)) {
-      if (position.isEmpty()) {
-        problems.add(PositionUnknown.of(overhaul, machine.entry()));
-      }
-      add(overhaul, component.get(), position, Standing.OBSERVED);
+      addObserved(overhaul, component.get(), position);
       return;
     }
     problems.add(OverhaulOutsideHours.of(overhaul, machine.observed()));
     if (machine.observed().isPresent() && !overhaul.removedAt().isAfter(machine.start())) {
       position.ifPresent(at -> notePast(overhaul, component.get(), at));
     }
+  }
+
+  private void addObserved(Overhaul overhaul, Component component, Optional<Position> position) {
+    PlacedVisit visit =
+        new PlacedVisit(
+            overhaul,
+            component,
+            position,
+            machine.hoursAt(overhaul.removedAt()),
+            Standing.OBSERVED);
+    if (visit.workshopSerial().isPresent()) {
+      visits.add(visit);
+      return;
+    }
+    if (position.isEmpty()) {
+      problems.add(PositionUnknown.of(overhaul, machine.entry()));
+    }
+    visits.add(visit.withHours(hours(overhaul)));
   }
 
   private boolean isObserved(Overhaul overhaul) {
@@ -84,13 +99,10 @@ final class VisitPlacer {
       overhauledByTheStart.add(position);
     }
     if (overhaul.removedAt().equals(machine.start())) {
-      add(overhaul, component, Optional.of(position), Standing.AT_THE_START);
+      visits.add(
+          new PlacedVisit(
+              overhaul, component, Optional.of(position), hours(overhaul), Standing.AT_THE_START));
     }
-  }
-
-  private void add(
-      Overhaul overhaul, Component component, Optional<Position> position, Standing standing) {
-    visits.add(new PlacedVisit(overhaul, component, position, hours(overhaul), standing));
   }
 
   /** The overhaul's own figure where the series allows it, else the series' own. */

@@ -87,6 +87,16 @@ final class Workbook {
     }
   }
 
+  /** A visit of which no item's hours or parts follow. */
+  void addOfNoItem(PlacedVisit visit) {
+    add(
+        visit,
+        Optional.empty(),
+        visit.component().parts().stream()
+            .map(part -> finding(visit, part).stateAt(Optional.empty()))
+            .toList());
+  }
+
   void add(PlacedVisit visit, Optional<Item> removed, List<PartState> parts) {
     add(
         visits,

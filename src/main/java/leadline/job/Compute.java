@@ -88,7 +88,7 @@ final class Compute {
 
   private Rebuilt rebuild(ReportMonth month, KnownAt knownAt, String run, Engine engine) {
     return new RecordFiles(lake, knownAt)
-            .byVessel(engine)
+            .byPool(rules.exchange(), engine)
             .mapPartitions(
                 new RebuildVessels(
                     rules,

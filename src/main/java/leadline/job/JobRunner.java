@@ -134,7 +134,7 @@ public final class JobRunner {
   private StepOutcome compute(Step.Compute step, Job job) {
     tell.accept("compute " + step.month());
     try (Lake lake = Lake.open(job.lake())) {
-      Rules rules = new Rules(job.catalogue(), job.hoursTolerance());
+      Rules rules = new Rules(job.catalogue(), job.hoursTolerance(), job.exchange());
       Compute compute = new Compute(lake, rules, clock, boundary);
       return lake.writing(
           job.lockWait(), tell, () -> compute.month(step.month(), step.knownAt(), engine));

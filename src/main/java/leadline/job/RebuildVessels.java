@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
 import java.util.stream.Stream;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import leadline.history.ArrivedRow;
 import leadline.history.Census;
 import leadline.history.CurrentRecords;
@@ -36,23 +38,13 @@ record RebuildVessels(
     List<VesselHistory> histories = new ArrayList<>();
     List<Problem> problems = new ArrayList<>();
     while (vessels.hasNext()) {
-      Tuple2<String, Iterable<RowBlock>> vessel = vessels.next();
-      CurrentRecords records = CurrentRecords.of(vessel._1(), unpacked(vessel._2()), exports);
-      Checked<VesselHistory, Problem> history =
-          History.rebuild(
-              records.forHistory(), rules.catalogue(), rules.hoursTolerance(), month.end());
-      summary.add(history.value());
-      List<Problem> met =
-          Stream.concat(
-                  records.problems().stream(),
-                  ShipQuestions.about(
-                      records, history, rules.catalogue(), month.end(), known.last())
-                      .stream())
-              .toList();
-      tables.add(new VesselAccount(records, history.value(), met, known));
-      census = census.plus(records.census());
-      histories.add(history.value());
-      problems.addAll(met);
+      for (VesselAccount account : accounts(unpacked(vessels.next()._2()))) {
+        summary.add(account.history());
+        tables.add(account);
+        census = census.plus(account.records().census());
+        histories.add(account.history());
+        problems.addAll(account.problems());
+      }
     }
     return List.of(
             new Rebuilt(
@@ -63,6 +55,36 @@ record RebuildVessels(
                 machinesObserved(histories),
                 writer.write(histories, problems)))
         .iterator();
+  }
+
+  /** The accounts of vessels that exchange items. */
+  private List<VesselAccount> accounts(List<ArrivedRow> rows) {
+    SortedMap<String, List<ArrivedRow>> byVessel = new TreeMap<>();
+    rows.forEach(
+        row -> byVessel.computeIfAbsent(row.vessel(), first -> new ArrayList<>()).add(row));
+    List<CurrentRecords> current = new ArrayList<>();
+    byVessel.forEach((vessel, its) -> current.add(CurrentRecords.of(vessel, its, exports)));
+    List<Checked<VesselHistory, Problem>> histories =
+        History.rebuild(
+            current.stream().map(CurrentRecords::forHistory).toList(),
+            rules.catalogue(),
+            rules.hoursTolerance(),
+            month.end());
+    List<VesselAccount> accounts = new ArrayList<>();
+    for (int i = 0; i < current.size(); i++) {
+      accounts.add(account(current.get(i), histories.get(i)));
+    }
+    return accounts;
+  }
+
+  private VesselAccount account(CurrentRecords records, Checked<VesselHistory, Problem> history) {
+    List<Problem> questions =
+        ShipQuestions.about(records, history, rules.catalogue(), month.end(), known.last());
+    return new VesselAccount(
+        records,
+        history.value(),
+        Stream.concat(records.problems().stream(), questions.stream()).toList(),
+        known);
   }
 
   private static List<ArrivedRow> unpacked(Iterable<RowBlock> blocks) {

@@ -7,19 +7,25 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import leadline.fleet.Catalogue;
 import leadline.fleet.Component;
+import leadline.fleet.ItemExchange;
 import leadline.fleet.Part;
 import leadline.origin.FileDigest;
 import leadline.quantity.RunningHours;
 
 /** The settings that bear on the figures. */
-record Rules(Catalogue catalogue, RunningHours hoursTolerance) implements Serializable {
+record Rules(Catalogue catalogue, RunningHours hoursTolerance, ItemExchange exchange)
+    implements Serializable {
 
   /** SHA-256 of the settings in words: equal settings have equal digests, on any machine. */
   String digest() {
     String words =
         "tolerance "
             + hoursTolerance
-            + catalogue.components().stream().map(Rules::words).collect(Collectors.joining());
+            + catalogue.components().stream().map(Rules::words).collect(Collectors.joining())
+            + exchange.groups().stream()
+                .map(group -> "\nexchange " + String.join("|", group))
+                .sorted()
+                .collect(Collectors.joining());
     return FileDigest.of(words.getBytes(StandardCharsets.UTF_8)).hex();
   }
 

@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
+import leadline.fleet.ItemExchange;
 import leadline.fleet.RecordKind;
 import org.apache.iceberg.CombinedScanTask;
 import org.apache.iceberg.FileScanTask;
@@ -19,7 +20,7 @@ import org.apache.spark.api.java.JavaPairRDD;
 import org.apache.spark.api.java.function.PairFlatMapFunction;
 import scala.Tuple2;
 
-/** The records of a fleet, grouped by vessel. */
+/** The records of a fleet, grouped by vessels that exchange items. */
 public final class RecordFiles {
 
   private final Lake lake;
@@ -30,8 +31,8 @@ public final class RecordFiles {
     this.knownAt = knownAt;
   }
 
-  /** Every stored row that was known, packed in blocks, by vessel. */
-  public JavaPairRDD<String, Iterable<RowBlock>> byVessel(Engine engine) {
+  /** Every stored row that was known, packed in blocks, by vessels that exchange items. */
+  public JavaPairRDD<String, Iterable<RowBlock>> byPool(ItemExchange exchange, Engine engine) {
     List<Stretch> stretches = new ArrayList<>();
     for (RecordKind kind : RecordKind.values()) {
       stretches.addAll(stretches(kind));
@@ -40,7 +41,8 @@ public final class RecordFiles {
     return engine
         .context()
         .parallelize(stretches, slices)
-        .flatMapToPair(new PackByVessel(knownAt.placeOfBatch(), knownAt.vesselNames()))
+        .flatMapToPair(
+            new PackByPool(knownAt.placeOfBatch(), knownAt.vesselNames(), exchange))
         .groupByKey(slices);
   }
 
@@ -60,8 +62,9 @@ public final class RecordFiles {
   private record Stretch(RecordKind kind, Table table, CombinedScanTask files)
       implements java.io.Serializable {}
 
-  /** Reads a stretch and packs its rows by vessel. */
-  private record PackByVessel(Map<String, Long> placeOfBatch, VesselNames names)
+  /** Reads a stretch and packs its rows by vessels that exchange items. */
+  private record PackByPool(
+      Map<String, Long> placeOfBatch, VesselNames names, ItemExchange exchange)
       implements PairFlatMapFunction<Stretch, String, RowBlock> {
 
     @Override
@@ -82,7 +85,7 @@ public final class RecordFiles {
       if (placeOfBatch.containsKey(RecordTable.batchOf(kind, row))) {
         String vessel = names.newest(RecordTable.vesselOf(row));
         blocks
-            .computeIfAbsent(vessel, one -> new RowBlock.Writer())
+            .computeIfAbsent(exchange.poolOf(vessel), pool -> new RowBlock.Writer())
             .add(
                 RecordTable.cells(kind, row).ofVessel(vessel),
                 RecordTable.arrival(kind, row, placeOfBatch));

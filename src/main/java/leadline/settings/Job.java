@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
 import leadline.fleet.Catalogue;
+import leadline.fleet.ItemExchange;
 import leadline.quantity.RunningHours;
 
 /**
@@ -13,6 +14,7 @@ import leadline.quantity.RunningHours;
  * @param catalogue the catalogue in force, with the job's own policy intervals
  * @param hoursTolerance how far the hours that an overhaul states may lie outside the bounds of the
  *     hour series and still be trusted
+ * @param exchange the vessels that exchange items
  * @param lockWait how long to wait for another writer of the lake to finish
  * @param steps at least one, in order
  */
@@ -20,6 +22,7 @@ public record Job(
     Path lake,
     Catalogue catalogue,
     RunningHours hoursTolerance,
+    ItemExchange exchange,
     Duration lockWait,
     List<Step> steps) {
 

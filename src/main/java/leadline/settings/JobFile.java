@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import leadline.fleet.Catalogue;
+import leadline.fleet.ItemExchange;
 import leadline.quantity.RunningHours;
 
 /** Reads a job file. */
@@ -35,6 +36,7 @@ public final class JobFile {
     List<Step> steps =
         root.at("steps").items().stream().flatMap(step -> step(step, meanings).stream()).toList();
     Optional<Catalogue> catalogue = catalogue(root, meanings, shared);
+    ItemExchange exchange = new ExchangeGroups(root.at("item_exchange")).read();
     errors.throwIfAny();
     return new Job(
         lake.orElseThrow(),
@@ -43,6 +45,7 @@ public final class JobFile {
             .wholeNumber()
             .map(RunningHours::ofHours)
             .orElse(Job.DEFAULT_HOURS_TOLERANCE),
+        exchange,
         root.at("lock_wait_s").wholeNumber().map(Duration::ofSeconds).orElse(Job.DEFAULT_LOCK_WAIT),
         steps);
   }

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import leadline.fleet.Catalogue;
+import leadline.fleet.ItemExchange;
 import leadline.job.JobRunner;
 import leadline.job.StepOutcome;
 import leadline.lake.Engine;
@@ -52,7 +53,13 @@ public final class Pipeline {
   public List<StepOutcome> run(Step... steps) {
     return new JobRunner(ENGINE, clock, GoldenFleet.SHARED, words -> {}, boundary)
         .run(
-            new Job(lake, catalogue, Job.DEFAULT_HOURS_TOLERANCE, Duration.ZERO, List.of(steps)),
+            new Job(
+                lake,
+                catalogue,
+                Job.DEFAULT_HOURS_TOLERANCE,
+                ItemExchange.NONE,
+                Duration.ZERO,
+                List.of(steps)),
             outcome -> {});
   }
 

@@ -201,7 +201,12 @@ class ItemsTest {
             "2 unknown from 0: no age, lost-sight",
             "3 unknown from 0: no age, on-shelf"),
         ship.rebuilt().lives("A", GUIDE));
-    assertEquals(List.of("fitted-twice O3"), ship.rebuilt().problems());
+    assertEquals(List.of("in-two-places O3"), ship.rebuilt().problems());
+    assertTrue(
+        ship.rebuilt()
+            .sentences()
+            .get(0)
+            .contains("1/1 (fitted by overhaul O2, removed by overhaul O4 on 2022-06-19)"));
   }
 
   @Test

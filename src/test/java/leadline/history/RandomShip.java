@@ -23,17 +23,23 @@ final class RandomShip {
   static final int LAST_DAY = 1500;
 
   private final Random random;
-  private final Ship ship = new Ship();
+  private final Ship ship;
   private final String[] fitted = {"S1", "S2", "S3", "S4"};
   private final Deque<String> shelf = new ArrayDeque<>(List.of("S5", "S6"));
 
-  private RandomShip(long drawing) {
+  private RandomShip(long drawing, Ship blank) {
+    this.ship = blank;
     this.random = new Random(drawing);
   }
 
   /** The drawing of that number; the same every time. */
   static Ship drawn(long drawing) {
-    RandomShip drawn = new RandomShip(drawing);
+    return drawn(drawing, new Ship());
+  }
+
+  /** The drawing of that number, of a ship without records. */
+  static Ship drawn(long drawing, Ship blank) {
+    RandomShip drawn = new RandomShip(drawing, blank);
     drawn.addEngine();
     drawn.addReadings();
     int day = 0;

@@ -42,7 +42,16 @@ final class Ship {
   private static final FileDigest FILE =
       FileDigest.of("the ship's export".getBytes(StandardCharsets.UTF_8));
 
+  private final String vessel;
   private final List<SourcedRow> rows = new ArrayList<>();
+
+  Ship() {
+    this(VESSEL);
+  }
+
+  Ship(String vessel) {
+    this.vessel = vessel;
+  }
 
   static LocalDate day(int number) {
     return LocalDate.of(2020, 1, 1).plusDays(number);
@@ -74,7 +83,7 @@ final class Ship {
   Ship machine(String machine, Fill... cells) {
     Cells.Builder row =
         Cells.of(RecordKind.MACHINES)
-            .with(MachineLayout.VESSEL, VESSEL)
+            .with(MachineLayout.VESSEL, vessel)
             .with(MachineLayout.MACHINE, machine)
             .with(MachineLayout.KIND, "main-engine")
             .with(MachineLayout.MODEL, MODEL)
@@ -94,7 +103,7 @@ final class Ship {
   Ship reading(String machine, ReadingKind kind, Instant at, double reading) {
     return add(
         Cells.of(RecordKind.HOURS)
-            .with(HoursLayout.VESSEL, VESSEL)
+            .with(HoursLayout.VESSEL, vessel)
             .with(HoursLayout.MACHINE, machine)
             .with(HoursLayout.READ_AT, at)
             .with(HoursLayout.HOURS, hours(reading))
@@ -105,7 +114,7 @@ final class Ship {
   Ship overhaul(String overhaul, int day, Fill... cells) {
     Cells.Builder row =
         Cells.of(RecordKind.OVERHAULS)
-            .with(OverhaulLayout.VESSEL, VESSEL)
+            .with(OverhaulLayout.VESSEL, vessel)
             .with(OverhaulLayout.OVERHAUL, overhaul)
             .with(OverhaulLayout.MACHINE, ENGINE)
             .with(OverhaulLayout.COMPONENT, "fuel-injector")
@@ -119,7 +128,7 @@ final class Ship {
   Ship finding(String overhaul, String part, Fill... cells) {
     Cells.Builder row =
         Cells.of(RecordKind.FINDINGS)
-            .with(FindingLayout.VESSEL, VESSEL)
+            .with(FindingLayout.VESSEL, vessel)
             .with(FindingLayout.OVERHAUL, overhaul)
             .with(FindingLayout.PART, part);
     return add(row, cells);
@@ -204,7 +213,7 @@ final class Ship {
   }
 
   VesselRecords records() {
-    return CurrentRecords.of(VESSEL, rows.stream().map(row -> new ArrivedRow(1, row)).toList())
+    return CurrentRecords.of(vessel, rows.stream().map(row -> new ArrivedRow(1, row)).toList())
         .forHistory();
   }
 

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import leadline.fleet.Component;
+import leadline.fleet.ItemExchange;
 import leadline.quantity.ReportMonth;
 import leadline.quantity.RunningHours;
 import org.junit.jupiter.api.Test;
@@ -27,6 +28,12 @@ class JobFileTest {
     Path here = Fixtures.FOLDER.toAbsolutePath();
     assertEquals(here.resolve("the lake"), job.lake());
     assertEquals(RunningHours.ofHours(48), job.hoursTolerance());
+    assertEquals(
+        ItemExchange.among(
+            List.of(
+                List.of("marrowgull", "ospreykite"),
+                List.of("hesper-lark", "mallow-tern", "tansy-petrel"))),
+        job.exchange());
     assertEquals(Duration.ZERO, job.lockWait());
     assertEquals(
         List.of(
@@ -66,6 +73,7 @@ class JobFileTest {
             Map.of());
 
     assertEquals(Job.DEFAULT_HOURS_TOLERANCE, job.hoursTolerance());
+    assertEquals(ItemExchange.NONE, job.exchange());
     assertEquals(Job.DEFAULT_LOCK_WAIT, job.lockWait());
     assertEquals(CatalogueFile.read(Fixtures.SHARED.catalogue(), Fixtures.SHARED), job.catalogue());
   }

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import leadline.origin.BatchTimes;
 import leadline.fleet.Reason;
 import leadline.history.Census;
 import leadline.history.Condition;
