@@ -7,17 +7,57 @@ import leadline.quantity.RunningHours;
  * A trusted reading on the never-falling series.
  *
  * @param hours the machine's hours on the series
- * @param repaired how many hours of the series up to here rest on a repaired reading
+ * @param slack how far below and above {@code hours} they may have been: nothing but where the
+ *     reading was mended
+ * @param doubt what of the series up to here is not simply counted
  * @param offset what is added to a reading of the counter in force to give {@code hours}
  * @param step how the hours came about since the mark before
  */
 record HourMark(
-    Instant at, RunningHours hours, RunningHours repaired, RunningHours offset, Step step) {
+    Instant at, RunningHours hours, Slack slack, Doubt doubt, RunningHours offset, Step step) {
 
   enum Step {
     COUNTED,
     ROLLED_OVER,
+    /** Read after a slip that one figure alone explains, or following such a reading. */
+    MENDED,
     /** The counter was changed and its last reading not recorded. */
     UNRECORDED
+  }
+
+  record Slack(RunningHours below, RunningHours above) {
+    static final Slack NONE = new Slack(RunningHours.ZERO, RunningHours.ZERO);
+  }
+
+  /**
+   * Sums along the series.
+   *
+   * @param repaired hours that rest on a repaired reading
+   * @param interpolated hours of stretches of more than {@link HourSpan#LONGEST_PLAIN}
+   * @param unseen hours that may have been run besides, while no counter was read
+   */
+  record Doubt(RunningHours repaired, RunningHours interpolated, RunningHours unseen) {
+    static final Doubt NONE =
+        new Doubt(RunningHours.ZERO, RunningHours.ZERO, RunningHours.ZERO);
+
+    Doubt repaired(RunningHours more) {
+      return new Doubt(repaired.plus(more), interpolated, unseen);
+    }
+
+    Doubt interpolated(RunningHours more) {
+      return new Doubt(repaired, interpolated.plus(more), unseen);
+    }
+
+    Doubt unseen(RunningHours more) {
+      return new Doubt(repaired, interpolated, unseen.plus(more));
+    }
+  }
+
+  RunningHours least() {
+    return hours.minus(slack.below());
+  }
+
+  RunningHours most() {
+    return hours.plus(slack.above());
   }
 }

@@ -17,12 +17,20 @@ import leadline.quantity.RunningHours;
 public final class HourSeries {
 
   private final List<HourMark> marks;
+  private final List<ReadingNote> notes;
 
   /**
    * @param marks by time, with hours that never fall
+   * @param notes on the readings that are not used as they are written, by time
    */
-  HourSeries(List<HourMark> marks) {
+  HourSeries(List<HourMark> marks, List<ReadingNote> notes) {
     this.marks = List.copyOf(marks);
+    this.notes = List.copyOf(notes);
+  }
+
+  /** The readings that are used otherwise than they are written, or not at all, by time. */
+  public List<ReadingNote> notes() {
+    return notes;
   }
 
   /** From the first to the last trusted reading; none where there is no reading. */
@@ -41,7 +49,7 @@ public final class HourSeries {
   public Exposure exposure(Period period) {
     return span()
         .flatMap(period::overlap)
-        .map(known -> upTo(known.end()).minus(upTo(known.start())))
+        .map(this::within)
         .orElse(Exposure.NONE);
   }
 
@@ -59,9 +67,19 @@ public final class HourSeries {
     return new ArrayList<>(meanings);
   }
 
-  private Exposure upTo(Instant moment) {
-    HourSpan span = spanAt(moment).orElseThrow();
-    return new Exposure(span.at(moment).hours(), span.repairedAt(moment));
+  private Exposure within(Period known) {
+    HourSpan first = spanAt(known.start()).orElseThrow();
+    HourSpan last = spanAt(known.end()).orElseThrow();
+    Bounded from = first.at(known.start());
+    Bounded to = last.at(known.end());
+    return new Exposure(
+        to.hours().minus(from.hours()),
+        last.repairedAt(known.end()).minus(first.repairedAt(known.start())),
+        last.interpolatedAt(known.end()).minus(first.interpolatedAt(known.start())),
+        to.lower().minus(from.upper()).max(RunningHours.ZERO),
+        to.upper()
+            .minus(from.lower())
+            .plus(last.unseenAt(known.end()).minus(first.unseenAt(known.start()))));
   }
 
   private Optional<HourSpan> spanAt(Instant moment) {

@@ -5,27 +5,32 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import leadline.fleet.Reading;
+import leadline.fleet.ReadingKind;
+import leadline.history.HourMark.Doubt;
+import leadline.history.HourMark.Slack;
 import leadline.history.HourMark.Step;
+import leadline.history.JudgedReading.LeftOut;
+import leadline.history.JudgedReading.Mended;
+import leadline.history.JudgedReading.Trusted;
+import leadline.history.ReadingProblem.CounterChangeUnsaid;
 import leadline.history.ReadingProblem.CounterGap;
-import leadline.history.ReadingProblem.ImpossibleReading;
 import leadline.problem.Checked;
 import leadline.quantity.RunningHours;
 
-/** Joins a machine's readings, each checked against the last one trusted. */
+/** Joins a machine's readings, as they were judged, to one series. */
 final class HourSeriesBuilder {
 
   private static final Comparator<Reading> IN_TIME =
       Comparator.comparing(Reading::at).thenComparing(Reading::kind).thenComparing(Reading::hours);
 
-  /** What a full counter shows, and one more; none where its digits are not known. */
-  private final Optional<RunningHours> fullCounter;
-
+  private final Counter counter;
   private final List<HourMark> marks = new ArrayList<>();
+  private final List<ReadingNote> notes = new ArrayList<>();
   private final List<ReadingProblem> problems = new ArrayList<>();
+  private final LeftOutReadings leftOut = new LeftOutReadings();
 
-  private HourSeriesBuilder(Optional<Integer> counterDigits) {
-    this.fullCounter =
-        counterDigits.map(digits -> RunningHours.ofHours(Math.round(Math.pow(10, digits))));
+  private HourSeriesBuilder(Counter counter) {
+    this.counter = counter;
   }
 
   /**
@@ -34,48 +39,157 @@ final class HourSeriesBuilder {
    */
   static Checked<HourSeries, ReadingProblem> build(
       List<Reading> readings, Optional<Integer> counterDigits) {
-    HourSeriesBuilder builder = new HourSeriesBuilder(counterDigits);
-    readings.stream().sorted(IN_TIME).forEach(builder::add);
-    return new Checked<>(new HourSeries(builder.marks), builder.problems);
+    HourSeriesBuilder builder = new HourSeriesBuilder(Counter.ofDigits(counterDigits));
+    List<Reading> inTime = readings.stream().sorted(IN_TIME).toList();
+    builder.judged(inTime).forEach(builder::add);
+    builder.problems.addAll(builder.leftOut.problems());
+    builder.problems.addAll(LogHabits.questions(inTime));
+    return new Checked<>(new HourSeries(builder.marks, builder.notes), builder.problems);
   }
 
-  private void add(Reading reading) {
+  /** All readings in time; those of each counter are judged among themselves. */
+  private List<JudgedReading> judged(List<Reading> inTime) {
+    List<JudgedReading> judged = new ArrayList<>();
+    List<Reading> ofCounter = new ArrayList<>();
+    for (Reading reading : inTime) {
+      if (reading.kind() == ReadingKind.REPLACED) {
+        judged.addAll(CounterLog.judge(ofCounter, counter));
+        ofCounter.clear();
+      }
+      if (reading.kind() == ReadingKind.TOTAL) {
+        judged.add(new Trusted(reading));
+      } else {
+        ofCounter.add(reading);
+      }
+    }
+    judged.addAll(CounterLog.judge(ofCounter, counter));
+    judged.sort(Comparator.comparing(JudgedReading::reading, IN_TIME));
+    return judged;
+  }
+
+  private void add(JudgedReading judged) {
+    Reading reading = judged.reading();
+    if (judged instanceof LeftOut out) {
+      leaveOut(reading, out.rule());
+      return;
+    }
+    leftOut.finish();
     if (marks.isEmpty()) {
       marks.add(
           new HourMark(
-              reading.at(), reading.hours(), RunningHours.ZERO, RunningHours.ZERO, Step.COUNTED));
-      return;
+              reading.at(),
+              reading.hours(),
+              Slack.NONE,
+              Doubt.NONE,
+              RunningHours.ZERO,
+              Step.COUNTED));
+    } else if (judged instanceof Mended mended) {
+      addMended(mended, last());
+    } else {
+      switch (reading.kind()) {
+        case COUNTER -> addCounter(reading, last());
+        case TOTAL -> addTotal(reading, last());
+        case REPLACED -> addReplaced(reading, last());
+      }
     }
-    HourMark last = marks.get(marks.size() - 1);
-    switch (reading.kind()) {
-      case COUNTER -> addCounter(reading, last);
-      case TOTAL -> addTotal(reading, last);
-      case REPLACED -> addReplaced(reading, last);
-    }
+  }
+
+  private HourMark last() {
+    return marks.get(marks.size() - 1);
   }
 
   private void addCounter(Reading reading, HourMark last) {
-    RunningHours increment = reading.hours().plus(last.offset()).minus(last.hours());
-    Optional<RunningHours> rolledOver =
-        fullCounter.filter(full -> increment.isNegative()).map(increment::plus);
-    if (isPossible(increment, reading, last)) {
-      marks.add(counted(reading, last, increment));
-    } else if (rolledOver.filter(hours -> isPossible(hours, reading, last)).isPresent()) {
-      marks.add(rolledOver(reading, last, rolledOver.get()));
-    } else {
-      refuse(reading, last, increment);
+    RunningHours plain = reading.hours().plus(last.offset()).minus(last.hours());
+    if (Counter.isPossible(plain, last.at(), reading.at())) {
+      mark(reading, last, plain, last.offset(), Step.COUNTED);
+      return;
     }
+    Optional<RunningHours> rolledOver =
+        counter
+            .full()
+            .filter(full -> plain.isNegative())
+            .map(plain::plus)
+            .filter(hours -> Counter.isPossible(hours, last.at(), reading.at()));
+    if (rolledOver.isPresent()) {
+      notes.add(new ReadingNote(reading, HourRule.ROLL_OVER));
+      RunningHours offset = last.hours().plus(rolledOver.get()).minus(reading.hours());
+      mark(reading, last, rolledOver.get(), offset, Step.ROLLED_OVER);
+    } else if (plain.isNegative() && isOfNewCounter(reading, last)) {
+      addNewCounter(reading, last);
+    } else {
+      leaveOut(reading, HourRule.IMPOSSIBLE);
+    }
+  }
+
+  /** Of the readings trusted together, one that cannot follow begins a new counter. */
+  private boolean isOfNewCounter(Reading reading, HourMark last) {
+    return last.step() != Step.UNRECORDED
+        && Counter.isPossible(reading.hours(), last.at(), reading.at());
+  }
+
+  /** What the new counter shows was run on it; the rest of the gap nobody read. */
+  private void addNewCounter(Reading reading, HourMark last) {
+    notes.add(new ReadingNote(reading, HourRule.NEW_COUNTER));
+    problems.add(
+        new CounterChangeUnsaid(
+            reading.machine(),
+            last.at(),
+            last.hours().minus(last.offset()),
+            reading.at(),
+            reading.hours(),
+            reading.origin()));
+    RunningHours gap = RunningHours.elapsedBetween(last.at(), reading.at());
+    marks.add(
+        new HourMark(
+            reading.at(),
+            last.hours().plus(reading.hours()),
+            Slack.NONE,
+            last.doubt()
+                .repaired(reading.hours())
+                .unseen(gap.minus(reading.hours()).max(RunningHours.ZERO)),
+            last.hours(),
+            Step.UNRECORDED));
+  }
+
+  private void addMended(Mended mended, HourMark last) {
+    Reading reading = mended.reading();
+    RunningHours hours = mended.value().plus(last.offset());
+    RunningHours increment = hours.minus(last.hours());
+    if (!Counter.isPossible(increment, last.at(), reading.at())) {
+      leaveOut(reading, HourRule.IMPOSSIBLE);
+      return;
+    }
+    notes.add(new ReadingNote(reading, mended.rule()));
+    marks.add(
+        new HourMark(
+            reading.at(),
+            hours,
+            new Slack(
+                mended.value().minus(mended.lower()), mended.upper().minus(mended.value())),
+            last.doubt().repaired(increment),
+            last.offset(),
+            Step.MENDED));
   }
 
   private void addTotal(Reading reading, HourMark last) {
-    if (isPossible(reading.hours(), reading, last)) {
-      marks.add(counted(reading, last, reading.hours()));
+    if (Counter.isPossible(reading.hours(), last.at(), reading.at())) {
+      mark(reading, last, reading.hours(), last.offset(), Step.COUNTED);
     } else {
-      refuse(reading, last, reading.hours());
+      leaveOut(
+          reading,
+          isCountersOwn(reading, last) ? HourRule.MIXED : HourRule.IMPOSSIBLE);
     }
   }
 
+  /** Whether hours run are what the counter must show by then, where it has run for long. */
+  private static boolean isCountersOwn(Reading total, HourMark last) {
+    RunningHours shown = last.hours().minus(last.offset());
+    return shown.isAbove(Counter.most(last.at(), total.at()))
+        && Counter.isPossible(total.hours().minus(shown), last.at(), total.at());
+  }
+
   private void addReplaced(Reading reading, HourMark last) {
+    notes.add(new ReadingNote(reading, HourRule.REPLACED));
     if (reading.at().isAfter(last.at())) {
       problems.add(new CounterGap(reading.machine(), last.at(), reading.at(), reading.origin()));
     }
@@ -83,41 +197,33 @@ final class HourSeriesBuilder {
         new HourMark(
             reading.at(),
             last.hours(),
-            last.repaired(),
+            Slack.NONE,
+            last.doubt().unseen(RunningHours.elapsedBetween(last.at(), reading.at())),
             last.hours().minus(reading.hours()),
             Step.UNRECORDED));
   }
 
-  private void refuse(Reading reading, HourMark last, RunningHours increment) {
-    problems.add(
-        new ImpossibleReading(
-            reading.machine(),
+  /** Hours since a mended reading are as doubtful as those up to it. */
+  private void mark(
+      Reading reading, HourMark last, RunningHours increment, RunningHours offset, Step step) {
+    boolean isDoubtful = step == Step.ROLLED_OVER || last.step() == Step.MENDED;
+    Doubt doubt = isDoubtful ? last.doubt().repaired(increment) : last.doubt();
+    boolean isLong =
+        last.at().plus(HourSpan.LONGEST_PLAIN).isBefore(reading.at())
+            && reading.kind() != ReadingKind.TOTAL;
+    marks.add(
+        new HourMark(
             reading.at(),
-            reading.kind(),
-            reading.hours(),
-            last.at(),
-            increment,
-            reading.origin()));
+            last.hours().plus(increment),
+            Slack.NONE,
+            isLong ? doubt.interpolated(increment) : doubt,
+            offset,
+            step));
   }
 
-  private static HourMark counted(Reading reading, HourMark last, RunningHours increment) {
-    return new HourMark(
-        reading.at(), last.hours().plus(increment), last.repaired(), last.offset(), Step.COUNTED);
-  }
-
-  private static HourMark rolledOver(Reading reading, HourMark last, RunningHours increment) {
-    RunningHours hours = last.hours().plus(increment);
-    return new HourMark(
-        reading.at(),
-        hours,
-        last.repaired().plus(increment),
-        hours.minus(reading.hours()),
-        Step.ROLLED_OVER);
-  }
-
-  /** A day of ship's time may have 25 hours. */
-  private static boolean isPossible(RunningHours increment, Reading reading, HourMark last) {
-    RunningHours elapsed = RunningHours.elapsedBetween(last.at(), reading.at());
-    return !increment.isNegative() && !increment.times(24).isAbove(elapsed.times(25));
+  private void leaveOut(Reading reading, HourRule rule) {
+    notes.add(new ReadingNote(reading, rule));
+    Optional<HourMark> before = marks.isEmpty() ? Optional.empty() : Optional.of(last());
+    leftOut.add(reading, rule, before);
   }
 }

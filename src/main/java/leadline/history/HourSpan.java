@@ -9,6 +9,9 @@ import leadline.quantity.RunningHours;
 /** The stretch from one trusted reading to the next, or to itself. */
 record HourSpan(HourMark from, HourMark to) {
 
+  /** A month, and the days by which the end of one may be read late (common practice, no source). */
+  static final Duration LONGEST_PLAIN = Duration.ofDays(45);
+
   /** The hours at a moment of the span, with the least and the most that they can have been. */
   Bounded at(Instant moment) {
     RunningHours hours = interpolated(from.hours(), to.hours(), moment);
@@ -17,22 +20,30 @@ record HourSpan(HourMark from, HourMark to) {
 
   /** Repaired hours up to a moment of the span, which has its share of those of the span. */
   RunningHours repairedAt(Instant moment) {
-    return interpolated(from.repaired(), to.repaired(), moment);
+    return interpolated(from.doubt().repaired(), to.doubt().repaired(), moment);
+  }
+
+  RunningHours interpolatedAt(Instant moment) {
+    return interpolated(from.doubt().interpolated(), to.doubt().interpolated(), moment);
+  }
+
+  RunningHours unseenAt(Instant moment) {
+    return interpolated(from.doubt().unseen(), to.doubt().unseen(), moment);
   }
 
   private RunningHours least(Instant moment) {
     return switch (to.step()) {
-      case COUNTED, ROLLED_OVER ->
-          from.hours().max(to.hours().minus(RunningHours.elapsedBetween(moment, to.at())));
-      case UNRECORDED -> from.hours();
+      case COUNTED, ROLLED_OVER, MENDED ->
+          from.least().max(to.least().minus(RunningHours.elapsedBetween(moment, to.at())));
+      case UNRECORDED -> from.least();
     };
   }
 
   private RunningHours most(Instant moment) {
-    RunningHours withoutAPause = from.hours().plus(RunningHours.elapsedBetween(from.at(), moment));
+    RunningHours withoutAPause = from.most().plus(RunningHours.elapsedBetween(from.at(), moment));
     return switch (to.step()) {
-      case COUNTED, ROLLED_OVER -> to.hours().min(withoutAPause);
-      case UNRECORDED -> moment.equals(to.at()) ? to.hours() : withoutAPause;
+      case COUNTED, ROLLED_OVER, MENDED -> to.most().min(withoutAPause);
+      case UNRECORDED -> moment.equals(to.at()) ? to.most() : withoutAPause;
     };
   }
 

@@ -92,4 +92,165 @@ public sealed interface ReadingProblem extends Problem {
       return "Send the old counter's last reading.";
     }
   }
+
+  /** One figure, copied on while the machine ran: the copies are left out. */
+  record CopiedReadings(
+      MachineId machine, Instant at, Instant to, RunningHours written, Origin origin)
+      implements ReadingProblem {
+    @Override
+    public String evidence() {
+      return ("The reading of %s h stands again on every day of the log from %s to %s, and by the"
+              + " next one the machine had run for longer than the time since. The copies are left"
+              + " out, and the hours between interpolated.")
+          .formatted(written, Days.asWritten(at), Days.asWritten(to));
+    }
+
+    @Override
+    public String request() {
+      return "Send the readings of those days or, if none were taken, say so.";
+    }
+  }
+
+  /** Figures in a row that climb faster than time. */
+  record OtherDial(MachineId machine, Instant at, Instant to, long readings, Origin origin)
+      implements ReadingProblem {
+    @Override
+    public String evidence() {
+      return ("The %d readings from %s to %s climb by more hours than there were, as a counter of"
+              + " revolutions does. They are left out.")
+          .formatted(readings, Days.asWritten(at), Days.asWritten(to));
+    }
+
+    @Override
+    public String request() {
+      return "Send what the hours counter showed on those days.";
+    }
+  }
+
+  /** A counter's reading where hours run belong, or hours run where a reading belongs. */
+  record MixedReading(
+      MachineId machine, Instant at, ReadingKind reading, RunningHours written, Origin origin)
+      implements ReadingProblem {
+    @Override
+    public String evidence() {
+      return (reading == ReadingKind.TOTAL
+              ? "The total of %s h is more than the time since the row before, as a counter's"
+                  + " reading would be. It is left out."
+              : "The reading of %s h is far below those around it, as the hours of the month so far"
+                  + " would be. It is left out.")
+          .formatted(written);
+    }
+
+    @Override
+    public String request() {
+      return reading == ReadingKind.TOTAL
+          ? "Send the hours run since the row before."
+          : "Send what the hours counter showed.";
+    }
+  }
+
+  /** A figure that does not fit its day, and fits another. */
+  record ReadingOfAnotherDay(MachineId machine, Instant at, RunningHours written, Origin origin)
+      implements ReadingProblem {
+    @Override
+    public String evidence() {
+      return ("The reading of %s h does not fit between those around it, but would fit a day or a"
+              + " year earlier or later. It is left out.")
+          .formatted(written);
+    }
+
+    @Override
+    public String request() {
+      return "Send the right date of this reading, or the reading of this date.";
+    }
+  }
+
+  /** Readings of which each fits those around, and that do not fit each other. */
+  record ReadingsContradict(
+      MachineId machine,
+      Instant at,
+      RunningHours written,
+      Instant otherAt,
+      RunningHours other,
+      Origin origin)
+      implements ReadingProblem {
+    @Override
+    public String evidence() {
+      return ("The readings of %s h on %s and of %s h on %s cannot both be right, and either would"
+              + " fit the rest of the log. Both are left out.")
+          .formatted(written, Days.asWritten(at), other, Days.asWritten(otherAt));
+    }
+
+    @Override
+    public String request() {
+      return "Send both readings as the log has them.";
+    }
+  }
+
+  /** The counter fell, and what follows goes on from there. */
+  record CounterChangeUnsaid(
+      MachineId machine,
+      Instant since,
+      RunningHours last,
+      Instant at,
+      RunningHours written,
+      Origin origin)
+      implements ReadingProblem {
+    @Override
+    public String evidence() {
+      return ("The counter showed %s h on %s and %s h on %s, and the readings since go on from"
+              + " there: it is taken for a new counter, begun at zero between the two. Up to %s h"
+              + " run on neither are not counted.")
+          .formatted(
+              last,
+              Days.asWritten(since),
+              written,
+              Days.asWritten(at),
+              RunningHours.elapsedBetween(since, at).minus(written).max(RunningHours.ZERO));
+    }
+
+    @Override
+    public String request() {
+      return "Say when the counter was changed, and send the old one's last reading and the new"
+          + " one's first as \"replaced\".";
+    }
+  }
+
+  /** Fractions that are never above .5, as minutes written behind a point make them. */
+  record MinutesAsDecimals(MachineId machine, Instant at, long fractions, Origin origin)
+      implements ReadingProblem {
+    @Override
+    public String record() {
+      return machine.machine();
+    }
+
+    @Override
+    public String evidence() {
+      return ("Of %d readings with a fraction not one has more than .5 h, as if hours and minutes"
+              + " had been written with a point between. They are used as they stand; each may be"
+              + " up to 0.4 h too low.")
+          .formatted(fractions);
+    }
+
+    @Override
+    public String request() {
+      return "Say whether the fractions are minutes, and if so send decimal hours.";
+    }
+  }
+
+  /** The same hours run, to a tenth, as in the row before. */
+  record TotalRepeated(
+      MachineId machine, Instant since, Instant at, RunningHours written, Origin origin)
+      implements ReadingProblem {
+    @Override
+    public String evidence() {
+      return "The hours run by %s and by %s are the same to a tenth, %s h. Both are counted."
+          .formatted(Days.asWritten(since), Days.asWritten(at), written);
+    }
+
+    @Override
+    public String request() {
+      return "Say whether the figure was copied on, and if so send the hours run.";
+    }
+  }
 }

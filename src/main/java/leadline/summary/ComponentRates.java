@@ -4,9 +4,11 @@ import java.io.Serializable;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import leadline.fleet.Component;
 import leadline.fleet.Reason;
 import leadline.history.MachineHistory;
+import leadline.quantity.RunningHours;
 import leadline.stats.Limits;
 import leadline.stats.PoissonRate;
 
@@ -23,6 +25,19 @@ public final class ComponentRates implements Serializable {
           "per million h",
           "events per million hours of exposure; empty without exposure",
           "exact (Garwood)");
+  public static final TableColumn<Double> RATE_AT_MOST_HOURS =
+      TableColumn.real(
+          "rate_at_most_hours_per_million_h",
+          "per million h",
+          "the same rate, had the machines run the most hours that their logs allow; only where more"
+              + " than 2 % of the exposure rests on repaired readings or lies in stretches of more"
+              + " than 45 days without one");
+  public static final TableColumn<Double> RATE_AT_LEAST_HOURS =
+      TableColumn.real(
+          "rate_at_least_hours_per_million_h",
+          "per million h",
+          "the same rate, had they run the least hours that their logs allow; empty also where that"
+              + " is none");
   public static final TableColumn<Long> VESSELS =
       TableColumn.count("vessels", "vessels with exposure in the window");
 
@@ -35,6 +50,8 @@ public final class ComponentRates implements Serializable {
           List.of(ENDPOINT, EvidenceColumns.EVENTS, EvidenceColumns.EXPOSURE),
           RATE.all(),
           List.of(
+              RATE_AT_MOST_HOURS,
+              RATE_AT_LEAST_HOURS,
               VESSELS,
               EvidenceColumns.INSPECTED,
               EvidenceColumns.ELIGIBLE,
@@ -87,6 +104,12 @@ public final class ComponentRates implements Serializable {
     return rows;
   }
 
+  private static OptionalDouble rate(long events, RunningHours hours) {
+    return hours.isAbove(RunningHours.ZERO)
+        ? OptionalDouble.of(new PoissonRate(events, hours.hours()).rate() * MILLION)
+        : OptionalDouble.empty();
+  }
+
   private static TableRow row(
       TableRow.Builder row, Reason endpoint, long events, OverhaulCounts counts, long vessels) {
     ComponentHours hours = counts.hours();
@@ -97,6 +120,10 @@ public final class ComponentRates implements Serializable {
           RATE,
           rate.rate() * MILLION,
           new Limits(limits.lower() * MILLION, limits.upper() * MILLION));
+    }
+    if (hours.isDoubtful()) {
+      row.with(RATE_AT_MOST_HOURS, rate(events, hours.most()))
+          .with(RATE_AT_LEAST_HOURS, rate(events, hours.least()));
     }
     Verdict verdict = Verdict.of(hours.run().tenths(), events);
     return new Evidence(events, counts.inspected(), counts.overhauls(), verdict)

@@ -82,9 +82,11 @@ class HourSeriesTest {
     Ship ship = engine(FIVE_DIGITS).counter(0, 99_900).counter(20, 100).counter(30, 200);
     assertExact(100_100, ship, 20);
     assertExact(100_200, ship, 30);
-    assertEquals(new Exposure(hours(300), hours(200)), exposure(ship, 0, 30));
+    assertEquals(hours(300), exposure(ship, 0, 30).hours());
+    assertEquals(hours(200), exposure(ship, 0, 30).repaired());
     // Half of the 20 days, so half of the increment.
-    assertEquals(new Exposure(hours(100), hours(100)), exposure(ship, 0, 10));
+    assertEquals(hours(100), exposure(ship, 0, 10).hours());
+    assertEquals(hours(100), exposure(ship, 0, 10).repaired());
     assertEquals(List.of(), ship.rebuilt().problems());
   }
 

@@ -20,14 +20,17 @@ public final class SteadyHours {
             new HourMark(
                 FIRST,
                 RunningHours.ZERO,
-                RunningHours.ZERO,
+                HourMark.Slack.NONE,
+                HourMark.Doubt.NONE,
                 RunningHours.ZERO,
                 HourMark.Step.COUNTED),
             new HourMark(
                 LAST,
                 RunningHours.ofHours(days * hoursADay),
-                RunningHours.ofHours(days * repairedHoursADay),
+                HourMark.Slack.NONE,
+                HourMark.Doubt.NONE.repaired(RunningHours.ofHours(days * repairedHoursADay)),
                 RunningHours.ZERO,
-                HourMark.Step.ROLLED_OVER)));
+                HourMark.Step.ROLLED_OVER)),
+        List.of());
   }
 }
