@@ -15,6 +15,7 @@ public final class PublishedTables {
           SpringSurvival.SPEC,
           DueList.SPEC,
           FleetMonth.SPEC,
+          HoursReconciliation.SPEC,
           VesselQueries.SPEC,
           IntakeLog.SPEC,
           UnmappedWords.SPEC);

@@ -66,7 +66,7 @@ class GoldenTablesTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"due_list, vessel machine component position", "fleet_month, vessel"})
+  @CsvSource({"due_list, vessel machine component position", "fleet_month, vessel", "hours_reconciliation, vessel machine at record"})
   void everyRowAboutAVesselComesOutInItsPlace(String table, String keys) {
     Map<String, Map<String, String>> expected =
         byKey(Expected.rows(table), List.of(keys.split(" ")));
@@ -163,7 +163,8 @@ class GoldenTablesTest {
             "part_life",
             "spring_survival",
             "due_list",
-            "fleet_month")) {
+            "fleet_month",
+            "hours_reconciliation")) {
       List<String> hand = new java.util.ArrayList<>(Expected.rows(table).get(0).keySet());
       hand.remove("why");
       List<String> published = new java.util.ArrayList<>(published(table).get(0).keySet());
