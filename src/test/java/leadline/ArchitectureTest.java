@@ -44,7 +44,7 @@ class ArchitectureTest {
           row("intake", JSON, "de.siegmar.fastcsv.."),
           row("history"),
           row("summary"),
-          row("publish", JSON, PARQUET, HADOOP),
+          row("publish", JSON, PARQUET, HADOOP, "org.dhatim.fastexcel.."),
           row("sample", "org.hipparchus.."),
           row("estimate", JSON, "de.siegmar.fastcsv.."),
           row("lake", PARQUET, HADOOP, "org.apache.spark..", "org.apache.iceberg..", "scala.."),

@@ -56,9 +56,9 @@ final class Compute {
     tables.putAll(new IntakeRecords(lake, knownAt).tables(month).rows());
     SortedMap<String, Long> rows = append(run, fleet, tables);
     SortedMap<String, Long> milliseconds = new TreeMap<>();
-    milliseconds.put("rebuild", Duration.between(begun, rebuilt).toMillis());
-    milliseconds.put("tables", Duration.between(rebuilt, clock.instant()).toMillis());
-    Run committed =
+    milliseconds.put("rebuild", elapsed(begun, rebuilt));
+    milliseconds.put("tables", elapsed(rebuilt, clock.instant()));
+    Run computed =
         new Run(
             run,
             month.toString(),
@@ -70,9 +70,14 @@ final class Compute {
             fleet.problemCounts().byKind(),
             rows,
             milliseconds);
-    lake.runs().commit(committed);
+    Run committed = lake.runs().commit(computed);
     boundary.reached("run committed");
     return new StepOutcome.Computed(committed, fleet.problemCounts().examples());
+  }
+
+  /** Milliseconds; none where the clock was set back meanwhile. */
+  private static long elapsed(Instant from, Instant to) {
+    return Math.max(0, Duration.between(from, to).toMillis());
   }
 
   private KnownAt knownAt(Optional<Instant> asked) {

@@ -60,7 +60,7 @@ public final class JobRunner {
   private StepOutcome onSoundLake(Step step, Job job) {
     try {
       return run(step, job);
-    } catch (Exception fault) { // Spark's own is checked, and thrown without being declared
+    } catch (Throwable fault) { // Spark's own is checked and not declared; a full disk is an Error
       Optional<LakeException> damage = Damage.in(job.lake(), fault);
       if (damage.isPresent()) {
         throw damage.get();

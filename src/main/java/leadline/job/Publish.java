@@ -137,7 +137,9 @@ final class Publish {
         lake.batches().knownAt(run.knownAt()).map(KnownAt::counting).orElse(List.of());
     Map<String, Double> seconds = new LinkedHashMap<>();
     run.milliseconds().forEach((step, duration) -> seconds.put(step, duration / 1000.0));
-    seconds.put("read-results", (clock.instant().toEpochMilli() - begun.toEpochMilli()) / 1000.0);
+    seconds.put(
+        "read-results",
+        Math.max(0, clock.instant().toEpochMilli() - begun.toEpochMilli()) / 1000.0);
     return new RunManifest(
         run.id(),
         ReportMonth.parse(run.month()),

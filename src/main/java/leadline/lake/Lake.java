@@ -10,9 +10,7 @@ import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import leadline.fleet.RecordKind;
-import org.apache.hadoop.conf.Configuration;
 import org.apache.iceberg.AppendFiles;
-import org.apache.iceberg.CatalogProperties;
 import org.apache.iceberg.DataFile;
 import org.apache.iceberg.PartitionSpec;
 import org.apache.iceberg.Schema;
@@ -38,18 +36,8 @@ public final class Lake implements AutoCloseable {
 
   private Lake(Path folder) {
     this.folder = folder;
-    this.tables = folder.resolve(LakeFolder.TABLES).toUri().toString();
-    this.catalog = new JdbcCatalog();
-    catalog.setConf(new Configuration());
-    catalog.initialize(
-        "leadline",
-        Map.of(
-            CatalogProperties.URI,
-            "jdbc:sqlite:" + folder.resolve(LakeFolder.CATALOG),
-            CatalogProperties.WAREHOUSE_LOCATION,
-            tables,
-            JdbcCatalog.PROPERTY_PREFIX + "schema-version",
-            "V1"));
+    this.tables = LakeFolder.tables(folder);
+    this.catalog = LakeFolder.catalog(folder);
   }
 
   /** Opens the lake in the folder, and makes an empty one where there is none. */
@@ -64,7 +52,7 @@ public final class Lake implements AutoCloseable {
 
   /** Does some writing while no other process writes; see {@link WriterLock#acquire}. */
   public <T> T writing(Duration patience, Consumer<String> tell, Supplier<T> work) {
-    WriterLock lock = WriterLock.acquire(folder.resolve("writer.lock"), patience, tell);
+    WriterLock lock = WriterLock.acquire(folder.resolve(LakeFolder.LOCK), patience, tell);
     try {
       return work.get();
     } finally {

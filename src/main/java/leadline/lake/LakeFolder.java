@@ -3,13 +3,21 @@ package leadline.lake;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
+import java.util.Map;
 import leadline.problem.FileTrouble;
+import org.apache.hadoop.conf.Configuration;
+import org.apache.iceberg.CatalogProperties;
+import org.apache.iceberg.jdbc.JdbcCatalog;
 
 /** The folder of a lake, before it is opened. */
 final class LakeFolder {
 
   static final String CATALOG = "catalog.db";
   static final String TABLES = "tables";
+  static final String LOCK = "writer.lock";
+
+  private static final Duration A_MAKING_AT_MOST = Duration.ofMinutes(1);
 
   private LakeFolder() {}
 
@@ -19,7 +27,52 @@ final class LakeFolder {
     if (!LakeFormat.isMarked(folder)) {
       throw new LakeException("There is no lake in " + folder + ": `ingest` makes one.");
     }
-    return made(folder);
+    try {
+      return checked(folder);
+    } catch (IOException e) {
+      throw new LakeException(
+          "Cannot read the lake folder " + folder + ": " + FileTrouble.inWords(e) + ".", e);
+    }
+  }
+
+  /** The catalog of a lake; makes its tables where there are none, which one may do at a time. */
+  static JdbcCatalog catalog(Path folder) {
+    JdbcCatalog catalog = new JdbcCatalog();
+    catalog.setConf(new Configuration());
+    catalog.initialize(
+        "leadline",
+        Map.of(
+            CatalogProperties.URI,
+            "jdbc:sqlite:" + folder.resolve(CATALOG),
+            CatalogProperties.WAREHOUSE_LOCATION,
+            tables(folder),
+            JdbcCatalog.PROPERTY_PREFIX + "schema-version",
+            "V1"));
+    return catalog;
+  }
+
+  static String tables(Path folder) {
+    return folder.resolve(TABLES).toUri().toString();
+  }
+
+  /** The mark comes last: what a process that died left of the making is made again. */
+  private static void makeAlone(Path folder) throws IOException {
+    LakeFormat.requireNothingElse(folder);
+    WriterLock alone = WriterLock.acquire(folder.resolve(LOCK), A_MAKING_AT_MOST, words -> {});
+    try {
+      if (!LakeFormat.isMarked(folder)) {
+        catalog(folder).close();
+        LakeFormat.mark(folder);
+      }
+    } finally {
+      alone.release();
+    }
+  }
+
+  private static Path checked(Path folder) throws IOException {
+    LakeFormat.check(folder);
+    requireCatalog(folder);
+    return folder.toRealPath();
   }
 
   /** The folder of a lake by its real path, made and marked where there is none. */
@@ -33,9 +86,10 @@ final class LakeFolder {
         throw new LakeException(
             "Cannot write to the lake folder " + folder + ": check its rights.");
       }
-      LakeFormat.markOrCheck(folder);
-      requireCatalog(folder);
-      return folder.toRealPath();
+      if (!LakeFormat.isMarked(folder)) {
+        makeAlone(folder.toRealPath());
+      }
+      return checked(folder);
     } catch (IOException e) {
       throw new LakeException(
           "Cannot make the lake folder " + folder + ": " + FileTrouble.inWords(e) + ".", e);

@@ -12,6 +12,7 @@ final class LakeFormat {
   static final int CURRENT = 1;
 
   private static final String FILE = "format";
+  private static final String UNFINISHED = "format.new";
 
   private LakeFormat() {}
 
@@ -19,24 +20,31 @@ final class LakeFormat {
     return Files.exists(folder.resolve(FILE));
   }
 
-  /** Marks an empty folder as a lake, or checks the mark of one that is a lake already. */
-  static void markOrCheck(Path folder) throws IOException {
-    if (isMarked(folder)) {
-      check(folder);
-      return;
-    }
+  /** Refuses a folder of other things. One that another process makes a lake meanwhile passes. */
+  static void requireNothingElse(Path folder) throws IOException {
+    boolean other;
     try (Stream<Path> entries = Files.list(folder)) {
-      if (entries.findAny().isPresent()) {
-        throw new LakeException(
-            "The folder " + folder + " is neither empty nor a lake: name another for the lake.");
-      }
+      other = entries.anyMatch(entry -> !ofTheMaking(entry.getFileName().toString()));
     }
-    Path written = Files.writeString(folder.resolve(FILE + ".new"), CURRENT + "\n");
+    if (other && !isMarked(folder)) {
+      throw new LakeException(
+          "The folder " + folder + " is neither empty nor a lake: name another for the lake.");
+    }
+  }
+
+  static void mark(Path folder) throws IOException {
+    Path written = Files.writeString(folder.resolve(UNFINISHED), CURRENT + "\n");
     Files.move(written, folder.resolve(FILE), StandardCopyOption.ATOMIC_MOVE);
   }
 
+  private static boolean ofTheMaking(String name) {
+    return name.equals(UNFINISHED)
+        || name.equals(LakeFolder.LOCK)
+        || name.startsWith(LakeFolder.CATALOG);
+  }
+
   /** Refuses a lake that a newer program wrote. */
-  private static void check(Path folder) throws IOException {
+  static void check(Path folder) throws IOException {
     String text = Files.readString(folder.resolve(FILE)).strip();
     if (!text.matches("[0-9]{1,6}")) {
       throw new LakeException(

@@ -24,4 +24,21 @@ public record Run(
     SortedMap<String, Long> census,
     SortedMap<String, Long> problems,
     SortedMap<String, Long> rows,
-    SortedMap<String, Long> milliseconds) {}
+    SortedMap<String, Long> milliseconds) {
+
+  Run committedNotBefore(Instant earliest) {
+    return committedAt.isBefore(earliest)
+        ? new Run(
+            id,
+            month,
+            knownAt,
+            settingsDigest,
+            programVersion,
+            earliest,
+            census,
+            problems,
+            rows,
+            milliseconds)
+        : this;
+  }
+}

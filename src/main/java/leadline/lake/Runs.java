@@ -1,5 +1,7 @@
 package leadline.lake;
 
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.Comparator;
 import java.util.List;
 import java.util.TreeMap;
@@ -41,8 +43,12 @@ public final class Runs {
         .orElse(List.of());
   }
 
-  /** Commits a run whose results have been appended: from now on they are visible. */
-  public void commit(Run run) {
+  /**
+   * Commits a run whose results have been appended: from now on they are visible. The moment is the
+   * run's own, or just after the latest on the list where the clock has gone back.
+   */
+  public Run commit(Run computed) {
+    Run run = computed.committedNotBefore(earliestNext());
     Table table = lake.table(LakeTable.RUNS, SCHEMA);
     Record row = GenericRecord.create(table.schema());
     row.setField("run", run.id());
@@ -56,6 +62,15 @@ public final class Runs {
     row.setField("rows", new TreeMap<>(run.rows()));
     row.setField("milliseconds", new TreeMap<>(run.milliseconds()));
     lake.append(table, RowFiles.write(table, List.of(row).iterator()));
+    return run;
+  }
+
+  private Instant earliestNext() {
+    return committed().stream()
+        .map(Run::committedAt)
+        .max(Comparator.naturalOrder())
+        .map(latest -> latest.plus(1, ChronoUnit.MILLIS))
+        .orElse(Instant.MIN);
   }
 
   private static Run decode(Record row) {

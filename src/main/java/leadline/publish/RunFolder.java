@@ -7,7 +7,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The files of one run: tables, their data package, the manifest and the cautions. */
+/** The files of one run: tables, their data package, the manifest, the workbook, the cautions. */
 final class RunFolder {
 
   private RunFolder() {}
@@ -21,6 +21,7 @@ final class RunFolder {
     boundary.reached("tables staged");
     DataPackage.write(issue.manifest().month(), files, folder);
     RunFile.write(issue.manifest(), files, folder);
+    WorkbookFile.write(issue, folder);
     Files.writeString(folder.resolve("CAUTIONS.txt"), issue.cautions(), StandardCharsets.UTF_8);
   }
 }

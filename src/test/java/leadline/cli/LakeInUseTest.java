@@ -81,6 +81,15 @@ class LakeInUseTest {
   }
 
   @Test
+  void theLockOfAWriterThatIsKilledIsFreeAtOnce() throws IOException {
+    LockHolder.of(lake).kill();
+
+    Program.forScheduler()
+        .run("compute", "--lake", lake, "--month", "2024-03", "--wait", "0")
+        .clean();
+  }
+
+  @Test
   void publishingOnlyReadsAndDoesNotWait() throws IOException {
     Program.forScheduler().run("compute", "--lake", lake, "--month", "2024-03").clean();
     LockHolder.whileHeld(

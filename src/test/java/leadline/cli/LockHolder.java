@@ -50,6 +50,10 @@ final class LockHolder {
     }
   }
 
+  void kill() {
+    process.destroyForcibly().onExit().join();
+  }
+
   void release() {
     try {
       process.getOutputStream().close();

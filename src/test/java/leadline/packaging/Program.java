@@ -32,6 +32,27 @@ final class Program {
             .toList());
   }
 
+  /** A command of the system, found on this test's search path. */
+  static Program system(String command, String... arguments) {
+    return new Program(Stream.concat(Stream.of(command), Stream.of(arguments)).toList())
+        .where("PATH", System.getenv("PATH"));
+  }
+
+  /** The packaged program, as the launcher starts it. */
+  static Program leadline(String... arguments) {
+    return java(
+        Stream.concat(
+                Stream.of(
+                    "@" + Build.HOME.resolve("jobs/java-small.options"),
+                    "-Dleadline.home=" + Build.HOME,
+                    "-Dleadline.terminal=true",
+                    "-cp",
+                    Build.JAR.toString(),
+                    "leadline.cli.Main"),
+                Stream.of(arguments))
+            .toArray(String[]::new));
+  }
+
   /** A launcher, found by its path, with this test's own Java and search path. */
   static Program launcher(Path script, String... arguments) {
     return new Program(Stream.concat(Stream.of(script.toString()), Stream.of(arguments)).toList())

@@ -44,6 +44,7 @@ class PublicationTest {
         Set.of(
             "CAUTIONS.txt",
             "datapackage.json",
+            "leadline-2024-12.xlsx",
             "run.json",
             "tables",
             "tables/sample_rates.csv",
