@@ -11,6 +11,7 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import leadline.fleet.Catalogue;
 import leadline.fleet.Component;
+import leadline.fleet.Overhaul;
 import leadline.fleet.Position;
 import leadline.history.SilenceProblem.LongPastInterval;
 import leadline.origin.Origin;
@@ -26,21 +27,34 @@ final class OverdueUnits {
 
   private final MachineHistory machine;
   private final Period observed;
+  private final List<Overhaul> since;
 
-  private OverdueUnits(MachineHistory machine, Period observed) {
+  private OverdueUnits(MachineHistory machine, Period observed, List<Overhaul> overhauls) {
     this.machine = machine;
     this.observed = observed;
+    this.since =
+        overhauls.stream()
+            .filter(overhaul -> overhaul.machine().equals(machine.machine().id()))
+            .filter(overhaul -> overhaul.removedAt().isAfter(observed.end()))
+            .toList();
   }
 
-  /** One question a unit, or one a machine where all of its positions of a component are overdue. */
-  static List<LongPastInterval> on(MachineHistory machine, Catalogue catalogue) {
+  /**
+   * One question a unit, or one a machine where all of its positions of a component are overdue.
+   *
+   * @param overhauls of the vessel up to the cut-off; one after the last reading is asked about
+   *     itself, and its position is not overdue
+   */
+  static List<LongPastInterval> on(
+      MachineHistory machine, List<Overhaul> overhauls, Catalogue catalogue) {
     return machine
         .observed()
         .map(
             observed ->
                 catalogue.components().stream()
                     .flatMap(
-                        component -> new OverdueUnits(machine, observed).of(component).stream())
+                        component ->
+                            new OverdueUnits(machine, observed, overhauls).of(component).stream())
                     .toList())
         .orElse(List.of());
   }
@@ -81,7 +95,15 @@ final class OverdueUnits {
   }
 
   private boolean isOverdue(Overdue position, Component component) {
-    return runBy(observed.end(), position).isAbove(limit(component));
+    return runBy(observed.end(), position).isAbove(limit(component))
+        && since.stream().noneMatch(overhaul -> isAt(position.position(), overhaul));
+  }
+
+  /** An overhaul that does not name its unit or place may be of any. */
+  private static boolean isAt(Position position, Overhaul overhaul) {
+    return overhaul.component().equals(position.component())
+        && overhaul.unit().orElse(position.unit()) == position.unit()
+        && overhaul.place().orElse(position.place()) == position.place();
   }
 
   private LongPastInterval question(

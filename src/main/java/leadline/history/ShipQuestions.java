@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import leadline.fleet.Catalogue;
+import leadline.fleet.Overhaul;
 import leadline.history.OverhaulProblem.FittedBeforeRemoved;
 import leadline.problem.Checked;
 import leadline.problem.Problem;
@@ -32,8 +33,11 @@ public final class ShipQuestions {
     List<Problem> questions =
         new ArrayList<>(
             UnstatedOpenings.gathered(records, history.value(), history.problems()));
-    records.overhauls().stream()
-        .filter(overhaul -> !overhaul.removedAt().isAfter(cutOff))
+    List<Overhaul> overhauls =
+        records.overhauls().stream()
+            .filter(overhaul -> !overhaul.removedAt().isAfter(cutOff))
+            .toList();
+    overhauls.stream()
         .filter(overhaul -> overhaul.fittedOn().isBefore(overhaul.removedOn()))
         .map(
             overhaul ->
@@ -42,7 +46,7 @@ public final class ShipQuestions {
         .forEach(questions::add);
     for (MachineHistory machine : history.value().machines()) {
       if (SilentLogs.isInFleet(machine.machine(), asOf)) {
-        questions.addAll(OverdueUnits.on(machine, catalogue));
+        questions.addAll(OverdueUnits.on(machine, overhauls, catalogue));
       }
     }
     questions.addAll(SilentLogs.among(records, asOf, knownAt));

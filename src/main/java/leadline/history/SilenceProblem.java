@@ -122,6 +122,11 @@ public sealed interface SilenceProblem extends Problem {
     }
 
     @Override
+    public Optional<String> componentUnnamed() {
+      return Optional.of(component);
+    }
+
+    @Override
     public String question() {
       return "When was each %s of %s last overhauled?"
           .formatted(
@@ -176,11 +181,13 @@ public sealed interface SilenceProblem extends Problem {
     @Override
     public String evidence() {
       List<String> names = overhauls.stream().map(OverhaulId::overhaul).limit(NAMED).toList();
-      return "The findings of %d overhauls leave open whether the %s was opened or how it was found, so"
-              .formatted(overhauls.size(), part)
-          + " that they count as not inspected: "
-          + String.join(", ", names)
-          + (overhauls.size() > NAMED ? " and others." : ".");
+      return "Overhauls whose findings leave open whether the %s was opened or how it was found, so that"
+              .formatted(part)
+          + " it counts as not inspected: %d (%s%s)."
+              .formatted(
+                  overhauls.size(),
+                  String.join(", ", names),
+                  overhauls.size() > NAMED ? " and others" : "");
     }
 
     @Override

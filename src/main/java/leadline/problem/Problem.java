@@ -31,6 +31,11 @@ public interface Problem extends Serializable {
     return Optional.empty();
   }
 
+  /** The component that is missing in the records, where no row of {@link #origins()} names it. */
+  default Optional<String> componentUnnamed() {
+    return Optional.empty();
+  }
+
   /** The question to the ship, in one sentence; the evidence tells the rest. */
   default String question() {
     return "What is right about %s?".formatted(record());

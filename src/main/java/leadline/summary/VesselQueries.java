@@ -82,7 +82,7 @@ public final class VesselQueries implements VesselTable {
         .with(RECORD, problem.record())
         .with(OVERHAUL, subjects.overhaul(problem))
         .with(MACHINE, subject.machine())
-        .with(COMPONENT, subject.component())
+        .with(COMPONENT, subject.component().or(problem::componentUnnamed))
         .with(PART, subject.part())
         .with(QUESTION, problem.question())
         .with(EVIDENCE, query.evidence())

@@ -80,6 +80,29 @@ class GoldenTablesTest {
     assertEquals(lines(expected), lines(actual));
   }
 
+  /** First asked is the moment of a batch, which the hand names by its inbox. */
+  @Test
+  void everyQuestionIsAskedOnceAndNamesItsRow() {
+    Map<String, String> inboxes = new LinkedHashMap<>();
+    for (Map<String, String> row : published("intake_log")) {
+      inboxes.put(row.get("committed_at"), inboxOfBatch().get(row.get("batch")));
+    }
+    Map<String, Map<String, String>> expected =
+        byKey(Expected.rows("vessel_queries"), List.of("vessel", "kind", "record"));
+    Map<String, Map<String, String>> actual =
+        byKey(published("vessel_queries"), List.of("vessel", "kind", "record"));
+    assertEquals(new TreeSet<>(expected.keySet()), new TreeSet<>(actual.keySet()));
+    for (Map.Entry<String, Map<String, String>> asked : actual.entrySet()) {
+      Map<String, String> hand = new LinkedHashMap<>(expected.get(asked.getKey()));
+      Map<String, String> row = new LinkedHashMap<>(asked.getValue());
+      hand.keySet().removeAll(Set.of("known_at", "why"));
+      row.keySet().removeAll(Set.of("known_at", "question", "settled_by"));
+      row.replace("first_asked", inboxes.getOrDefault(row.get("first_asked"), "no batch"));
+      row.replace("evidence", row.get("evidence").replaceFirst(".* \\((.*)\\)$", "$1"));
+      assertEquals(hand, row, asked.getKey());
+    }
+  }
+
   /** The golden inboxes are taken in one after the other. */
   private static Map<String, String> inboxOfBatch() {
     Map<String, String> inboxes = new LinkedHashMap<>();
