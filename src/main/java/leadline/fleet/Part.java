@@ -29,6 +29,11 @@ public record Part(
     provenBy = Set.copyOf(provenBy);
   }
 
+  /** Whether a failure can stay unseen that nothing but opening the part would show. */
+  public boolean isSeenOnlyOpened() {
+    return failureShows == FailureShows.MAY_STAY_UNSEEN && provenBy.isEmpty();
+  }
+
   public boolean isSpring() {
     return shape == PartShape.SPRING;
   }

@@ -1,5 +1,6 @@
 package leadline.history;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -9,9 +10,11 @@ import leadline.fleet.Component;
 import leadline.fleet.Item;
 import leadline.fleet.MachineId;
 import leadline.fleet.Part;
+import leadline.fleet.Position;
 import leadline.fleet.Reason;
 import leadline.history.OverhaulInterval.Subject;
 import leadline.history.PartLedger.EndOfLife;
+import leadline.history.PositionStanding.ShutPart;
 import leadline.history.Stint.Beginning;
 import leadline.history.Stint.Ending;
 import leadline.quantity.RunningHours;
@@ -27,6 +30,7 @@ final class ItemLedger {
   private final Workbook workbook;
   private final Map<Part, Integer> lives = new HashMap<>();
   private final List<Seen> seen = new ArrayList<>();
+  private final Map<Part, Opening> openings = new HashMap<>();
 
   private RunningHours clock = RunningHours.ZERO;
   private Optional<Sighting> sighting = Optional.empty();
@@ -60,7 +64,7 @@ final class ItemLedger {
     if (stint.ending() instanceof Ending.Removed removed) {
       visit(removed.visit(), inSight(new Beginning.Unseen()));
     } else if (stint.ending() instanceof Ending.StillFitted) {
-      stay(machine, inSight(new Beginning.Unseen()));
+      stay(stint.position(), inSight(new Beginning.Unseen()));
     }
   }
 
@@ -77,6 +81,9 @@ final class ItemLedger {
       PartFinding finding = workbook.finding(visit, part.part());
       seenParts.add(new SeenPart(finding, part.age(), clock));
       workbook.compareAges(finding, part.age().at(clock));
+      if (finding.inspection() instanceof Inspection.Opened || finding.isRenewed()) {
+        openings.put(part.part(), new Opening(visit.removedAt(), clock));
+      }
       finding.hoursSinceNew().ifPresent(age -> part.dateFrom(age, clock));
       Evidence evidence = Evidence.of(visit, finding);
       part.witness(evidence, clock).ifPresent(end -> addLife(part, end, visit));
@@ -101,10 +108,24 @@ final class ItemLedger {
     }
   }
 
-  private void stay(MachineId machine, Sighting inSight) {
+  private void stay(Position position, Sighting inSight) {
+    MachineId machine = position.machine();
+    workbook.add(position, shutParts(inSight));
     stop(inSight, LifeEnd.STILL_FITTED, machine);
     addInterval(inSight, Optional.empty(), machine);
     sighting = Optional.empty();
+  }
+
+  private List<ShutPart> shutParts(Sighting inSight) {
+    return component.parts().stream()
+        .filter(Part::isSeenOnlyOpened)
+        .map(part -> shutPart(part, Optional.ofNullable(openings.get(part)), inSight.since()))
+        .toList();
+  }
+
+  private ShutPart shutPart(Part part, Optional<Opening> opening, RunningHours since) {
+    return new ShutPart(
+        part, opening.map(Opening::at), clock.minus(opening.map(Opening::clock).orElse(since)));
   }
 
   /** Straight after its overhaul, an item on the shelf has no interval running. */
@@ -118,6 +139,7 @@ final class ItemLedger {
   private void loseSight(MachineId machine) {
     sighting.ifPresent(inSight -> stop(inSight, LifeEnd.LOST_SIGHT, machine));
     sighting = Optional.empty();
+    openings.clear();
   }
 
   private void stop(Sighting inSight, LifeEnd endedBy, MachineId machine) {
@@ -184,6 +206,8 @@ final class ItemLedger {
       return now.isAbove(overhauledAt.orElse(since));
     }
   }
+
+  private record Opening(Instant at, RunningHours clock) {}
 
   private record Seen(PlacedVisit visit, List<SeenPart> parts) {}
 

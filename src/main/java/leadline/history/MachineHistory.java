@@ -12,6 +12,8 @@ import leadline.quantity.Period;
  *     was never observed before the cut-off
  * @param visits the overhauls and tests within the observed stretch, by moment and identifier
  * @param intervals the intervals between overhauls, on both clocks
+ * @param positions every position as observation ends, by component, unit and place; none where the
+ *     machine was never observed
  */
 public record MachineHistory(
     MachineEntry machine,
@@ -19,12 +21,14 @@ public record MachineHistory(
     Optional<Period> observed,
     List<Visit> visits,
     List<OverhaulInterval> intervals,
-    List<PartLife> lives) {
+    List<PartLife> lives,
+    List<PositionStanding> positions) {
 
   public MachineHistory {
     visits = List.copyOf(visits);
     intervals = List.copyOf(intervals);
     lives = List.copyOf(lives);
+    positions = List.copyOf(positions);
   }
 
   /** The part of the window in which the machine was observed. */

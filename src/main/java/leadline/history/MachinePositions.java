@@ -47,9 +47,10 @@ final class MachinePositions {
     Checked<List<Stint>, OverhaulProblem> stints =
         PositionLog.stints(position, machine, visits.at(position), age);
     workbook.report(stints.problems());
-    PositionIntervals.of(
-            component, machine, stints.value(), age.map(machine.hoursAt(machine.start())::minus))
+    Optional<RunningHours> newAt = age.map(machine.hoursAt(machine.start())::minus);
+    PositionIntervals.of(component, machine, stints.value(), newAt)
         .forEach(interval -> workbook.add(machine.entry().id(), interval));
+    workbook.add(PositionStanding.of(component, position, machine, stints.value(), newAt));
     return stints.value();
   }
 

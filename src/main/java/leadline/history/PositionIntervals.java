@@ -36,7 +36,8 @@ final class PositionIntervals {
     return intervals;
   }
 
-  private static List<PlacedVisit> overhauls(List<Stint> stints) {
+  /** The overhauls among what ended them. */
+  static List<PlacedVisit> overhauls(List<Stint> stints) {
     return stints.stream()
         .map(Stint::ending)
         .filter(Ending.Removed.class::isInstance)

@@ -9,7 +9,9 @@ import java.util.Optional;
 import leadline.fleet.Item;
 import leadline.fleet.MachineId;
 import leadline.fleet.Part;
+import leadline.fleet.Position;
 import leadline.history.FindingProblem.AgesDisagree;
+import leadline.history.PositionStanding.ShutPart;
 import leadline.origin.FileDigest;
 import leadline.problem.Problem;
 import leadline.quantity.RunningHours;
@@ -32,6 +34,8 @@ final class Workbook {
   private final Map<MachineId, List<Visit>> visits = new HashMap<>();
   private final Map<MachineId, List<OverhaulInterval>> intervals = new HashMap<>();
   private final Map<MachineId, List<PartLife>> lives = new HashMap<>();
+  private final Map<MachineId, List<PositionStanding>> standings = new HashMap<>();
+  private final Map<Position, List<ShutPart>> shut = new HashMap<>();
 
   Workbook(FindingsByOverhaul findings, RunningHours tolerance) {
     this.findings = findings;
@@ -93,6 +97,14 @@ final class Workbook {
     add(lives, machine, life);
   }
 
+  void add(PositionStanding standing) {
+    add(standings, standing.position().machine(), standing);
+  }
+
+  void add(Position position, List<ShutPart> parts) {
+    shut.put(position, parts);
+  }
+
   MachineHistory history(MachineLog machine) {
     MachineId id = machine.entry().id();
     return new MachineHistory(
@@ -101,7 +113,12 @@ final class Workbook {
         machine.observed(),
         visits.getOrDefault(id, List.of()).stream().sorted(IN_TIME).toList(),
         intervals.getOrDefault(id, List.of()),
-        lives.getOrDefault(id, List.of()));
+        lives.getOrDefault(id, List.of()),
+        standings.getOrDefault(id, List.of()).stream().map(this::withShutParts).toList());
+  }
+
+  private PositionStanding withShutParts(PositionStanding standing) {
+    return standing.with(shut.getOrDefault(standing.position(), List.of()));
   }
 
   private static <T> void add(Map<MachineId, List<T>> lists, MachineId machine, T entry) {

@@ -4,6 +4,7 @@ import java.io.Serializable;
 import java.nio.charset.StandardCharsets;
 import java.util.Collection;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import leadline.fleet.Catalogue;
 import leadline.fleet.Component;
 import leadline.fleet.Part;
@@ -30,7 +31,18 @@ record Rules(Catalogue catalogue, RunningHours hoursTolerance) implements Serial
             component.per().word(),
             sorted(component.machineKinds()),
             component.interval().toString())
+        + limits(component)
         + component.parts().stream().map(Rules::words).collect(Collectors.joining());
+  }
+
+  private static String limits(Component component) {
+    return Stream.of(
+            Stream.of(component.policy()),
+            component.hourLimits().stream(),
+            component.monthLimits().stream())
+        .flatMap(limits -> limits)
+        .map(limit -> "|" + limit.by().word() + " " + limit.length() + " " + limit.source())
+        .collect(Collectors.joining());
   }
 
   private static String words(Part part) {

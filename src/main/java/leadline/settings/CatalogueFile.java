@@ -1,16 +1,20 @@
 package leadline.settings;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.io.Serializable;
 import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import leadline.fleet.Catalogue;
 import leadline.fleet.Clock;
 import leadline.fleet.Component;
 import leadline.fleet.FailureShows;
 import leadline.fleet.FoundWord;
+import leadline.fleet.LimitBy;
+import leadline.fleet.OverhaulLimit;
 import leadline.fleet.Part;
 import leadline.fleet.PartShape;
 import leadline.fleet.PositionsPer;
@@ -80,10 +84,31 @@ public final class CatalogueFile {
         component.at("machine_kinds").items().stream()
             .map(kind -> kind.text().orElseThrow())
             .collect(Collectors.toSet()),
-        RunningHours.ofHours(component.at("interval_h").wholeNumber().orElseThrow()),
+        new OverhaulLimit<>(
+            LimitBy.CATALOGUE,
+            RunningHours.ofHours(component.at("interval_h").wholeNumber().orElseThrow()),
+            component.at("interval_source").text().orElseThrow()),
+        limits(component, "hours", RunningHours::ofHours),
+        limits(component, "months", Long::intValue),
         component.at("parts").items().stream()
             .map(each -> part(each, foundWords, isoSubunit))
             .toList());
+  }
+
+  private static <T extends Comparable<T> & Serializable> List<OverhaulLimit<T>> limits(
+      Setting component, String unit, Function<Long, T> length) {
+    return component.at("limits").items().stream()
+        .flatMap(
+            limit ->
+                limit.at(unit).wholeNumber().stream()
+                    .map(length)
+                    .map(
+                        given ->
+                            new OverhaulLimit<>(
+                                limit.at("by").word(LimitBy.class).orElseThrow(),
+                                given,
+                                limit.at("source").text().orElseThrow())))
+        .toList();
   }
 
   private static Part part(Setting part, Setting foundWords, String isoSubunit) {

@@ -21,14 +21,7 @@ record PolicyIntervals(Setting byComponent) {
     return byComponent
         .at(component.name())
         .wholeNumber()
-        .map(
-            hours ->
-                new Component(
-                    component.name(),
-                    component.per(),
-                    component.machineKinds(),
-                    RunningHours.ofHours(hours),
-                    component.parts()))
+        .map(hours -> component.withInterval(RunningHours.ofHours(hours)))
         .orElse(component);
   }
 

@@ -14,9 +14,15 @@ final class Overhauls {
 
   /** Those removed under observation within the window; with a position stated or not. */
   static List<Visit> within(MachineHistory history, Component component, Period window) {
+    return within(history, window).stream()
+        .filter(visit -> visit.component().name().equals(component.name()))
+        .toList();
+  }
+
+  /** Those of all components. */
+  static List<Visit> within(MachineHistory history, Period window) {
     Optional<Period> observed = history.observedWithin(window);
     return history.visits().stream()
-        .filter(visit -> visit.component().name().equals(component.name()))
         .filter(visit -> visit.overhaul().reason().isOverhaul())
         .filter(visit -> observed.filter(period -> period.contains(visit.at())).isPresent())
         .toList();

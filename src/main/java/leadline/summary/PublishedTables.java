@@ -13,6 +13,8 @@ public final class PublishedTables {
           SpringBreakage.SPEC,
           PartLifetimes.SPEC,
           SpringSurvival.SPEC,
+          DueList.SPEC,
+          FleetMonth.SPEC,
           VesselQueries.SPEC,
           IntakeLog.SPEC,
           UnmappedWords.SPEC);

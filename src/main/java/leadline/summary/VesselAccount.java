@@ -21,6 +21,14 @@ public record VesselAccount(
     problems = List.copyOf(problems);
   }
 
+  /** Contradictions, each counted once: by what it is and the record that it is about. */
+  public long questions() {
+    return problems.stream()
+        .map(problem -> List.of(problem.kind(), problem.record()))
+        .distinct()
+        .count();
+  }
+
   public String vessel() {
     return records.vessel();
   }

@@ -19,7 +19,8 @@ import leadline.quantity.ReportMonth;
 public final class VesselTables implements Serializable {
 
   /** In the order of publication. */
-  private static final List<VesselTable> ALL = List.of(new VesselQueries());
+  private static final List<VesselTable> ALL =
+      List.of(new DueList(), new FleetMonth(), new VesselQueries());
 
   private final Edition edition;
 

@@ -65,6 +65,17 @@ class GoldenTablesTest {
     expected.forEach((key, row) -> assertRow(table + " " + key, row, actual.get(key)));
   }
 
+  @ParameterizedTest
+  @CsvSource({"due_list, vessel machine component position", "fleet_month, vessel"})
+  void everyRowAboutAVesselComesOutInItsPlace(String table, String keys) {
+    Map<String, Map<String, String>> expected =
+        byKey(Expected.rows(table), List.of(keys.split(" ")));
+    Map<String, Map<String, String>> actual = byKey(published(table), List.of(keys.split(" ")));
+
+    assertEquals(List.copyOf(expected.keySet()), List.copyOf(actual.keySet()));
+    expected.forEach((key, row) -> assertRow(table + " " + key, row, actual.get(key)));
+  }
+
   /** Batches are named by their inboxes, which the program does not know. */
   @ParameterizedTest
   @CsvSource({"intake_log", "unmapped_words"})
@@ -150,7 +161,9 @@ class GoldenTablesTest {
             "part_findings",
             "spring_breakage",
             "part_life",
-            "spring_survival")) {
+            "spring_survival",
+            "due_list",
+            "fleet_month")) {
       List<String> hand = new java.util.ArrayList<>(Expected.rows(table).get(0).keySet());
       hand.remove("why");
       List<String> published = new java.util.ArrayList<>(published(table).get(0).keySet());

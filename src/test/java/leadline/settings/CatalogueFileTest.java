@@ -11,6 +11,8 @@ import leadline.fleet.Clock;
 import leadline.fleet.Component;
 import leadline.fleet.FailureShows;
 import leadline.fleet.FoundWord;
+import leadline.fleet.LimitBy;
+import leadline.fleet.OverhaulLimit;
 import leadline.fleet.Part;
 import leadline.fleet.PartShape;
 import leadline.fleet.PositionsPer;
@@ -30,7 +32,14 @@ class CatalogueFileTest {
                 "fuel-injector",
                 PositionsPer.MACHINE,
                 Set.of("main-engine", "generator-engine"),
-                RunningHours.ofHours(7500),
+                new OverhaulLimit<>(
+                    LimitBy.CATALOGUE, RunningHours.ofHours(7500), "common practice, no source"),
+                List.of(
+                    new OverhaulLimit<>(
+                        LimitBy.MAKER, RunningHours.ofHours(6000), "instruction book, section 4")),
+                List.of(
+                    new OverhaulLimit<>(LimitBy.MAKER, 30, "instruction book, section 4"),
+                    new OverhaulLimit<>(LimitBy.CLASS, 60, "survey list")),
                 List.of(
                     new Part(
                         "nozzle",

@@ -20,6 +20,8 @@ class PublishedTablesTest {
             "spring_breakage",
             "part_life",
             "spring_survival",
+            "due_list",
+            "fleet_month",
             "vessel_queries",
             "intake_log",
             "unmapped_words"),
@@ -56,6 +58,11 @@ class PublishedTablesTest {
         switch (column.unit()) {
           case "h" -> assertTrue(name.endsWith("_h"), name);
           case "per million h" -> assertTrue(name.endsWith("_per_million_h"), name);
+          case "h per day" -> assertTrue(name.endsWith("_h_per_day"), name);
+          case "months" -> assertTrue(name.endsWith("_months"), name);
+          case "days" -> assertTrue(name.startsWith("days_"), name);
+          case "questions per 100 overhauls" ->
+              assertTrue(name.endsWith("_per_100_overhauls"), name);
           case "1" -> assertFalse(name.endsWith("_h"), name);
           default -> assertFalse(column.type() instanceof ValueType.Real, name);
         }

@@ -86,7 +86,8 @@ public final class SpringLives {
                 machine.observed(),
                 machine.visits(),
                 machine.intervals(),
-                bent.apply(machine.lives()));
+                bent.apply(machine.lives()),
+                machine.positions());
         members.merge(
             VesselModel.of(machine.machine()),
             LifeCounts.of(its, subject, subject.window().endingWith(month)),

@@ -28,6 +28,7 @@ import leadline.history.Observation;
 import leadline.history.OverhaulInterval;
 import leadline.history.PartLife;
 import leadline.history.PartState;
+import leadline.history.PositionStanding;
 import leadline.history.SteadyHours;
 import leadline.history.VesselHistory;
 import leadline.history.Visit;
@@ -46,6 +47,7 @@ final class TestMachine {
   private final List<Visit> visits = new ArrayList<>();
   private final List<OverhaulInterval> intervals = new ArrayList<>();
   private final List<PartLife> lives = new ArrayList<>();
+  private final List<PositionStanding> positions = new ArrayList<>();
   private Optional<Period> observed = Optional.empty();
   private HourSeries hours = SteadyHours.of(0, 0);
 
@@ -193,8 +195,13 @@ final class TestMachine {
     return this;
   }
 
+  TestMachine position(PositionStanding standing) {
+    positions.add(standing);
+    return this;
+  }
+
   MachineHistory history() {
-    return new MachineHistory(entry, hours, observed, visits, intervals, lives);
+    return new MachineHistory(entry, hours, observed, visits, intervals, lives, positions);
   }
 
   VesselHistory alone() {
