@@ -104,9 +104,11 @@ public final class ReturnLayout {
 
   private ReturnLayout() {}
 
-  /** The cells that the ship may fill in of the row's record. */
+  /** The cells that the ship may fill in of the row's record; none where it names no record. */
   public static List<Fill<?>> toFillIn(Cells sheetRow) {
-    if (sheetRow.find(PART).isPresent()) {
+    if (sheetRow.find(OVERHAUL).isEmpty()) {
+      return List.of();
+    } else if (sheetRow.find(PART).isPresent()) {
       return OF_FINDING;
     }
     return sheetRow.need(ABOUT) == ReturnedRow.DUE_OVERHAUL

@@ -6,6 +6,7 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import leadline.fleet.Item;
 import leadline.fleet.LimitBy;
 import leadline.fleet.OverhaulLimit;
@@ -134,6 +135,10 @@ public final class DueList implements VesselTable {
               + " h of the first of them, those overdue counted as due now; empty where not known");
   public static final TableColumn<Long> GROUP_SIZE =
       TableColumn.count("due_group_positions", "positions in that group; 0 where there is none");
+
+  /** The standings of an overhaul that is to be done now or soon. */
+  public static final Set<String> COMING =
+      Set.of(Standing.OVERDUE.word(), Standing.DUE_SOON.word());
 
   public static final TableSpec SPEC =
       TableSpec.of(
