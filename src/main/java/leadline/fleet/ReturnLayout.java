@@ -17,7 +17,8 @@ public final class ReturnLayout {
   public static final Column<String> VESSEL =
       ROW.key("vessel", CellTypes.IDENTIFIER, "the vessel's identifier");
   public static final Column<String> SHEET_ROW =
-      ROW.key("row", CellTypes.IDENTIFIER, "the sheet's row: the question, or the overhaul and part");
+      ROW.key(
+          "row", CellTypes.IDENTIFIER, "the sheet's row: the question, or the overhaul and part");
   public static final Column<ReturnedRow> ABOUT =
       ROW.required("about", CellTypes.word(ReturnedRow.class), "what the row is for");
   public static final Column<String> SUBJECT =
@@ -45,8 +46,7 @@ public final class ReturnLayout {
   public static final Column<String> REMOVED_SERIAL =
       ROW.optionalLike(OverhaulLayout.REMOVED_SERIAL);
   public static final Column<String> FITTED_SERIAL = ROW.optionalLike(OverhaulLayout.FITTED_SERIAL);
-  public static final Column<TestResult> TEST_RESULT =
-      ROW.optionalLike(OverhaulLayout.TEST_RESULT);
+  public static final Column<TestResult> TEST_RESULT = ROW.optionalLike(OverhaulLayout.TEST_RESULT);
   public static final Column<String> PART =
       ROW.optional("part", new CellType.PartName(), "the part; empty in the overhaul's own row");
   public static final Column<Statement> OPENED = ROW.optionalLike(FindingLayout.OPENED);
@@ -116,9 +116,7 @@ public final class ReturnLayout {
         : Stream.concat(POSITION.stream(), OF_OVERHAUL.stream()).toList();
   }
 
-  /**
-   * A cell of the sheet that the ship fills in, and the column of the record that it speaks of.
-   */
+  /** A cell of the sheet that the ship fills in, and the column of the record that it speaks of. */
   public record Fill<T>(Column<T> cell, Column<T> column) {
 
     public boolean isIn(Cells sheetRow) {

@@ -39,7 +39,9 @@ public record CurrentRecords(
       throw new IllegalArgumentException("rows of vessels other than " + vessel);
     }
     Collection<List<ArrivedRow>> records =
-        rows.stream().collect(Collectors.groupingBy(row -> RecordKey.of(row.row().cells()))).values();
+        rows.stream()
+            .collect(Collectors.groupingBy(row -> RecordKey.of(row.row().cells())))
+            .values();
     List<RecordVersions> decided =
         ReturnedSheets.appliedTo(records.stream().map(RecordVersions::of).toList());
     return new CurrentRecords(

@@ -12,9 +12,9 @@ import leadline.fleet.SourcedRow;
  * What a ship wrote into its return sheets, as versions of the records that the rows speak of.
  *
  * <p>A row makes a new version of the record that stands: with the cells filled in, {@code
- * answered_on} as {@code revised_at}, and the row's own arrival. So it wins over what the ship wrote
- * before, and changes nothing where the record was revised later. Of a record that is not there yet
- * it makes the first version, where it says all that such a record needs.
+ * answered_on} as {@code revised_at}, and the row's own arrival. So it wins over what the ship
+ * wrote before, and changes nothing where the record was revised later. Of a record that is not
+ * there yet it makes the first version, where it says all that such a record needs.
  */
 final class ReturnedSheets {
 

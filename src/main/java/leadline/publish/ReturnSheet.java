@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import leadline.fleet.Catalogue;
 import leadline.fleet.Cells;
 import leadline.fleet.Component;
@@ -76,18 +75,17 @@ record ReturnSheet(String vessel, List<Cells> rows) {
   }
 
   private static String subject(TableRow query) {
-    return words(query, VesselQueries.RECORD, VesselQueries.MACHINE, VesselQueries.COMPONENT);
+    return words(
+        query, List.of(VesselQueries.RECORD, VesselQueries.MACHINE, VesselQueries.COMPONENT));
   }
 
   /** A row for the overhaul, and one for each part of the component. */
   private static List<Cells> overhaul(TableRow due, Catalogue catalogue) {
     String id = identifier(due);
     List<Cells> rows = new ArrayList<>();
-    rows.add(
-        due(due, id, id).with(ReturnLayout.QUESTION, whenDue(due)).build());
+    rows.add(due(due, id, id).with(ReturnLayout.QUESTION, whenDue(due)).build());
     for (Part part : parts(due, catalogue)) {
-      rows.add(
-          due(due, id, id + " " + part.name()).with(ReturnLayout.PART, part.name()).build());
+      rows.add(due(due, id, id + " " + part.name()).with(ReturnLayout.PART, part.name()).build());
     }
     return rows;
   }
@@ -109,10 +107,11 @@ record ReturnSheet(String vessel, List<Cells> rows) {
                 ReturnLayout.SUBJECT,
                 words(
                     due,
-                    VesselColumns.MACHINE,
-                    SharedColumns.COMPONENT,
-                    DueList.POSITION,
-                    DueList.ITEM))
+                    List.of(
+                        VesselColumns.MACHINE,
+                        SharedColumns.COMPONENT,
+                        DueList.POSITION,
+                        DueList.ITEM)))
             .with(ReturnLayout.OVERHAUL, overhaul)
             .with(ReturnLayout.MACHINE, due.need(VesselColumns.MACHINE))
             .with(ReturnLayout.COMPONENT, due.need(SharedColumns.COMPONENT));
@@ -143,19 +142,18 @@ record ReturnSheet(String vessel, List<Cells> rows) {
     String words =
         words(
             due,
-            VesselColumns.VESSEL,
-            VesselColumns.MACHINE,
-            SharedColumns.COMPONENT,
-            DueList.POSITION,
-            DueList.SINCE,
-            DueList.OVERHAUL);
-    return "D-"
-        + FileDigest.of(words.getBytes(StandardCharsets.UTF_8)).hex().substring(0, DIGITS);
+            List.of(
+                VesselColumns.VESSEL,
+                VesselColumns.MACHINE,
+                SharedColumns.COMPONENT,
+                DueList.POSITION,
+                DueList.SINCE,
+                DueList.OVERHAUL));
+    return "D-" + FileDigest.of(words.getBytes(StandardCharsets.UTF_8)).hex().substring(0, DIGITS);
   }
 
-  @SafeVarargs
-  private static String words(TableRow row, TableColumn<String>... columns) {
-    return Stream.of(columns)
+  private static String words(TableRow row, List<TableColumn<String>> columns) {
+    return columns.stream()
         .flatMap(column -> row.find(column).stream())
         .collect(Collectors.joining(" "));
   }

@@ -21,8 +21,8 @@ import leadline.summary.VesselColumns;
 import leadline.summary.VesselQueries;
 
 /**
- * {@code returns/returns_VESSEL_MONTH.csv} and {@code .xlsx}: the sheet of each vessel that is asked
- * something. A sheet may be sent back under its name.
+ * {@code returns/returns_VESSEL_MONTH.csv} and {@code .xlsx}: the sheet of each vessel that is
+ * asked something. A sheet may be sent back under its name.
  */
 public final class ReturnSheets implements Documents {
 
@@ -45,8 +45,7 @@ public final class ReturnSheets implements Documents {
   }
 
   private List<ReturnSheet> sheets(Issue issue) {
-    Map<String, List<TableRow>> queries =
-        byVessel(issue, VesselQueries.SPEC, VesselQueries.VESSEL);
+    Map<String, List<TableRow>> queries = byVessel(issue, VesselQueries.SPEC, VesselQueries.VESSEL);
     Map<String, List<TableRow>> due = byVessel(issue, DueList.SPEC, VesselColumns.VESSEL);
     TreeSet<String> vessels = new TreeSet<>(queries.keySet());
     vessels.addAll(due.keySet());

@@ -8,8 +8,8 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import leadline.fleet.Cells;
 import leadline.fleet.CellType;
+import leadline.fleet.Cells;
 import leadline.fleet.Column;
 import leadline.fleet.RecordKind;
 import leadline.fleet.ReturnLayout;
@@ -19,8 +19,8 @@ import org.dhatim.fastexcel.Workbook;
 import org.dhatim.fastexcel.Worksheet;
 
 /**
- * A return sheet as a workbook: the sheet to fill in, with the words of a column to choose from, and
- * a sheet of help. Texts are texts and never formulas.
+ * A return sheet as a workbook: the sheet to fill in, with the words of a column to choose from,
+ * and a sheet of help. Texts are texts and never formulas.
  */
 final class ReturnWorkbook {
 
@@ -80,7 +80,8 @@ final class ReturnWorkbook {
                 sheet.value(line, at, ReturnText.text(cells, column));
               }
             });
-    var style = sheet.style(line, at).format(format(column)).wrapText(true).verticalAlignment("top");
+    var style =
+        sheet.style(line, at).format(format(column)).wrapText(true).verticalAlignment("top");
     if (toFillIn(cells).contains(column)) {
       style.fillColor(TO_FILL_IN);
     }

@@ -42,7 +42,8 @@ public final class DueList implements VesselTable {
           "from when on hours are counted: overhaul, the position's last on record; new, its first"
               + " day in service; unknown, the start of records, with no overhaul since");
   public static final TableColumn<String> SINCE_ON =
-      TableColumn.text("since_on", "the day of that overhaul or start, at its end; else the moment");
+      TableColumn.text(
+          "since_on", "the day of that overhaul or start, at its end; else the moment");
   public static final TableColumn<String> OVERHAUL =
       TableColumn.remark("overhaul", "the record of the last overhaul");
   public static final TableColumn<Double> RUN =
@@ -82,9 +83,11 @@ public final class DueList implements VesselTable {
           "the machine's running in the whole months, at most 12, before counted_to; empty where"
               + " there is none");
   public static final TableColumn<Double> SLOWEST =
-      TableColumn.real("slowest_h_per_day", "h per day", "its running in the slowest of these months");
+      TableColumn.real(
+          "slowest_h_per_day", "h per day", "its running in the slowest of these months");
   public static final TableColumn<Double> FASTEST =
-      TableColumn.real("fastest_h_per_day", "h per day", "its running in the fastest of these months");
+      TableColumn.real(
+          "fastest_h_per_day", "h per day", "its running in the fastest of these months");
   public static final TableColumn<String> DUE_EARLY =
       TableColumn.remark(
           "due_early",
@@ -203,9 +206,7 @@ public final class DueList implements VesselTable {
         .with(SINCE, word(since))
         .with(SINCE_ON, Days.asWritten(since.at()))
         .with(RUN, standing.run().hours())
-        .with(
-            REPAIRED,
-            machine.hours().exposure(new Period(since.at(), end)).repaired().hours())
+        .with(REPAIRED, machine.hours().exposure(new Period(since.at(), end)).repaired().hours())
         .with(HOURS, Optional.of(standing.run().hours()).filter(hours -> since.isKnown()));
     if (since instanceof Since.Overhaul overhaul) {
       row.with(OVERHAUL, overhaul.overhaul().overhaul());

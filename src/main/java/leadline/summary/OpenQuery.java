@@ -10,14 +10,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import leadline.history.ArrivedRow;
 import leadline.history.ShipAnswer;
 import leadline.origin.BatchTimes;
 import leadline.origin.Origin;
 import leadline.problem.Problem;
 
 /**
- * A question to a ship that nothing known answers, the ship's word that the records are right included.
+ * A question to a ship that nothing known answers, the ship's word that the records are right
+ * included.
  *
  * @param alike the problems of one identifier, which are asked about once; at least one
  * @param firstAsked by the records known, whichever months were computed: when the batch was
@@ -73,7 +73,9 @@ record OpenQuery(List<Problem> alike, Instant firstAsked) {
     return ShipAnswer.among(vessel.records()).stream()
         .collect(
             Collectors.toMap(
-                ShipAnswer::query, answer -> vessel.batches().of(answer.batch()), OpenQuery::later));
+                ShipAnswer::query,
+                answer -> vessel.batches().of(answer.batch()),
+                OpenQuery::later));
   }
 
   /** An answer speaks of what there was to ask about when it arrived, and of nothing since. */

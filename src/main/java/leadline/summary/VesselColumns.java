@@ -7,7 +7,8 @@ import leadline.fleet.RecordKind;
 /** The columns by which tables of single vessels say what a row is about. */
 public final class VesselColumns {
 
-  public static final TableColumn<String> VESSEL = TableColumn.key("vessel", "the vessel's identifier");
+  public static final TableColumn<String> VESSEL =
+      TableColumn.key("vessel", "the vessel's identifier");
   public static final TableColumn<String> VESSEL_NAME =
       TableColumn.remark(
           "vessel_name", "the vessel's name, by the register; empty where it gives none");

@@ -338,7 +338,8 @@ class ReturnRoundTripTest {
   /** The sheet's row of the injector's overhaul that falls due there. */
   private String due(String position) throws IOException {
     return texts().stream()
-        .filter(line -> line.get(ReturnLayout.SUBJECT.index()).contains("fuel-injector " + position))
+        .filter(
+            line -> line.get(ReturnLayout.SUBJECT.index()).contains("fuel-injector " + position))
         .filter(line -> line.get(ReturnLayout.PART.index()).isEmpty())
         .map(line -> line.get(ReturnLayout.SHEET_ROW.index()))
         .findFirst()

@@ -89,7 +89,8 @@ class ReturnedSheetsTest {
   void ofTheSheetsRowsOfOneNumberTheLaterOneAloneCounts() {
     arrives(1, overhaul("O1").build());
     arrives(2, aboutOverhaul("O1").with(ReturnLayout.REMOVED_SERIAL, "S1").build());
-    arrives(3, about(ReturnedRow.QUESTION, "Q-1", "O1", TUESDAY).with(ReturnLayout.UNIT, 2L).build());
+    arrives(
+        3, about(ReturnedRow.QUESTION, "Q-1", "O1", TUESDAY).with(ReturnLayout.UNIT, 2L).build());
     assertEquals(Optional.empty(), overhauls().get(0).removedSerial());
     assertEquals(new Census.Count(1, 0, 1, 0), census(RecordKind.RETURNS));
   }
@@ -127,7 +128,9 @@ class ReturnedSheetsTest {
             .with(ReturnLayout.FOUND, FoundWord.BROKEN)
             .with(ReturnLayout.ACTION, Action.RENEWED)
             .build());
-    arrives(1, empty(ReturnedRow.DUE_OVERHAUL, "D-1 foot", "D-1").with(ReturnLayout.PART, "foot").build());
+    arrives(
+        1,
+        empty(ReturnedRow.DUE_OVERHAUL, "D-1 foot", "D-1").with(ReturnLayout.PART, "foot").build());
     Overhaul made = overhauls().get(0);
     assertEquals("hesper-lark/D-1", made.id().toString());
     assertEquals(Ship.ENGINE, made.machine().machine());
@@ -168,9 +171,14 @@ class ReturnedSheetsTest {
     List<Cells> cells =
         List.of(
             overhaul("O1").with(OverhaulLayout.REVISED_AT, FRIDAY).build(),
-            overhaul("O1").with(OverhaulLayout.REVISED_AT, MONDAY).with(OverhaulLayout.UNIT, 2L).build(),
+            overhaul("O1")
+                .with(OverhaulLayout.REVISED_AT, MONDAY)
+                .with(OverhaulLayout.UNIT, 2L)
+                .build(),
             finding("O1").with(FindingLayout.REVISED_AT, FRIDAY).build(),
-            about(ReturnedRow.QUESTION, "Q-1", "O1", FRIDAY.plusSeconds(1)).with(ReturnLayout.UNIT, 1L).build(),
+            about(ReturnedRow.QUESTION, "Q-1", "O1", FRIDAY.plusSeconds(1))
+                .with(ReturnLayout.UNIT, 1L)
+                .build(),
             about(ReturnedRow.QUESTION, "Q-2", "O1", TUESDAY).with(ReturnLayout.PLACE, 2L).build(),
             aboutFinding("O1").with(ReturnLayout.OPENED, Statement.YES).build(),
             due(MONDAY).build(),
@@ -196,7 +204,8 @@ class ReturnedSheetsTest {
             .with(ReturnLayout.ANSWER, Answer.AS_WRITTEN)
             .with(ReturnLayout.REMARK, "as the sheet has it")
             .build());
-    arrives(3, about(ReturnedRow.QUESTION, "Q-2", "O1", MONDAY).with(ReturnLayout.UNIT, 1L).build());
+    arrives(
+        3, about(ReturnedRow.QUESTION, "Q-2", "O1", MONDAY).with(ReturnLayout.UNIT, 1L).build());
     assertEquals(
         List.of(new ShipAnswer("Q-1", MONDAY, Optional.of("as the sheet has it"), 3)),
         ShipAnswer.among(decided()));

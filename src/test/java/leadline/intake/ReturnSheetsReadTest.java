@@ -25,12 +25,12 @@ class ReturnSheetsReadTest {
 
   @Test
   void aQuestionAnsweredAsItIsMeant() {
-    Cells row = read("V1,Q-1,question,corrected,O1,,,,,,,,nozzle,yes,worn,,,2024-03-02").cells().get(0);
+    Cells row =
+        read("V1,Q-1,question,corrected,O1,,,,,,,,nozzle,yes,worn,,,2024-03-02").cells().get(0);
     assertEquals(ReturnedRow.QUESTION, row.need(ReturnLayout.ABOUT));
     assertEquals(Answer.CORRECTED, row.need(ReturnLayout.ANSWER));
     assertEquals(Statement.YES, row.need(ReturnLayout.OPENED));
-    assertEquals(
-        Days.endOf(LocalDate.of(2024, 3, 2)), row.need(ReturnLayout.ANSWERED_ON));
+    assertEquals(Days.endOf(LocalDate.of(2024, 3, 2)), row.need(ReturnLayout.ANSWERED_ON));
   }
 
   @ParameterizedTest

@@ -93,7 +93,10 @@ class WorkbookFileTest {
             sheet -> {
               row(sheet, 1, "V1", "Q-1", "question");
               sheet.value(1, ReturnLayout.MACHINE_HOURS.index(), LocalDate.of(2024, 3, 1));
-              sheet.style(1, ReturnLayout.MACHINE_HOURS.index()).format("d\\.mmm\" of\" [$-407]yy").set();
+              sheet
+                  .style(1, ReturnLayout.MACHINE_HOURS.index())
+                  .format("d\\.mmm\" of\" [$-407]yy")
+                  .set();
             });
     assertEquals(List.of("2: not-hours machine_hours"), read.refusals());
   }
@@ -189,7 +192,9 @@ class WorkbookFileTest {
   @Test
   void aLockedWorkbook() {
     byte[] locked = new byte[4096];
-    byte[] signature = {(byte) 0xD0, (byte) 0xCF, 0x11, (byte) 0xE0, (byte) 0xA1, (byte) 0xB1, 0x1A, (byte) 0xE1};
+    byte[] signature = {
+      (byte) 0xD0, (byte) 0xCF, 0x11, (byte) 0xE0, (byte) 0xA1, (byte) 0xB1, 0x1A, (byte) 0xE1
+    };
     System.arraycopy(signature, 0, locked, 0, signature.length);
     assertEquals(
         List.of(
@@ -250,7 +255,13 @@ class WorkbookFileTest {
 
   @Test
   void onlyReturnSheetsMayBeWorkbooks(@TempDir Path inbox) throws IOException {
-    for (String name : List.of("returns_V1.xlsx", "RETURNS.XLSX", "hours.xlsx", "~$returns_V1.xlsx", "returns_V2.csv")) {
+    for (String name :
+        List.of(
+            "returns_V1.xlsx",
+            "RETURNS.XLSX",
+            "hours.xlsx",
+            "~$returns_V1.xlsx",
+            "returns_V2.csv")) {
       Files.write(inbox.resolve(name), name.getBytes(StandardCharsets.UTF_8));
     }
     Inbox found = Inbox.list(inbox);

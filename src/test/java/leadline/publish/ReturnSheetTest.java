@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -117,7 +116,8 @@ class ReturnSheetTest {
     StringBuilder content = new StringBuilder();
     try (ZipFile zip = new ZipFile(workbook.toFile())) {
       for (ZipEntry entry : (Iterable<ZipEntry>) zip.stream().<ZipEntry>map(one -> one)::iterator) {
-        content.append(new String(zip.getInputStream(entry).readAllBytes(), StandardCharsets.UTF_8));
+        content.append(
+            new String(zip.getInputStream(entry).readAllBytes(), StandardCharsets.UTF_8));
       }
     }
     assertTrue(content.indexOf("\"as-written,corrected,cancelled\"") > 0);
@@ -168,8 +168,7 @@ class ReturnSheetTest {
           }
         };
     ExportFile export =
-        new ExportFile(
-            RecordKind.RETURNS, String.valueOf(file.getFileName()), FileDigest.of(file));
+        new ExportFile(RecordKind.RETURNS, String.valueOf(file.getFileName()), FileDigest.of(file));
     FileOutcome outcome =
         ExportReader.read(Path.of(file.getParent().toString()), export, CATALOGUE, READ_ON, sink);
     assertTrue(outcome instanceof FileOutcome.FileTally, outcome.toString());
