@@ -118,10 +118,10 @@ final class ReturnWorkbook {
   }
 
   private static int width(Column<?> column) {
-    if (column == ReturnLayout.QUESTION) {
+    if (column.equals(ReturnLayout.QUESTION)) {
       return WIDEST;
     }
-    return column == ReturnLayout.SUBJECT || column == ReturnLayout.REMARK ? WIDE : NARROW;
+    return column.equals(ReturnLayout.SUBJECT) || column.equals(ReturnLayout.REMARK) ? WIDE : NARROW;
   }
 
   static <E extends Enum<E> & Written> List<String> words(CellType.Word<E> type) {
