@@ -41,7 +41,12 @@ class ArchitectureTest {
           row("problem"),
           row("stats", "org.hipparchus.."),
           row("settings", JSON, "com.networknt.."),
-          row("intake", JSON, "de.siegmar.fastcsv.."),
+          row(
+              "intake",
+              JSON,
+              "de.siegmar.fastcsv..",
+              "org.dhatim.fastexcel.reader..",
+              "org.apache.commons.compress.."),
           row("history"),
           row("summary"),
           row("publish", JSON, PARQUET, HADOOP, "org.dhatim.fastexcel.."),

@@ -37,6 +37,11 @@ public final class Cells {
         .orElseThrow(() -> new IllegalStateException(kind.word() + " without " + column.name()));
   }
 
+  /** A row of the same kind that begins with these values. */
+  public Builder change() {
+    return new Builder(kind, values.clone());
+  }
+
   /** The values of the key columns. */
   public List<Object> key() {
     return kind.layout().key().stream().<Object>map(this::need).toList();
@@ -74,7 +79,7 @@ public final class Cells {
   }
 
   public static Builder of(RecordKind kind) {
-    return new Builder(kind);
+    return new Builder(kind, new @Nullable Object[kind.layout().columns().size()]);
   }
 
   /** Collects the values of a row. */
@@ -82,9 +87,9 @@ public final class Cells {
     private final RecordKind kind;
     private final @Nullable Object[] values;
 
-    private Builder(RecordKind kind) {
+    private Builder(RecordKind kind, @Nullable Object[] values) {
       this.kind = kind;
-      this.values = new @Nullable Object[kind.layout().columns().size()];
+      this.values = values;
     }
 
     public <T> Builder with(Column<T> column, T value) {
@@ -111,6 +116,12 @@ public final class Cells {
 
     private <T> Optional<T> value(Column<T> column) {
       return find(column).or(column::whenEmpty);
+    }
+
+    /** Whether the row can be built: no cell is empty that every row needs. */
+    public boolean isComplete() {
+      return kind.layout().columns().stream()
+          .allMatch(column -> values[column.index()] != null || !column.mustBeInHeader());
     }
 
     /** The row, with every empty cell that stands for a value filled in. */

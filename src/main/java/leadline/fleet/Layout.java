@@ -44,6 +44,11 @@ public record Layout(List<Column<?>> columns, List<Column<?>> sortedBy) {
       return add(name, type, Column.Need.OPTIONAL, Optional.empty(), meaning);
     }
 
+    /** An optional column that holds what a column of another layout holds. */
+    <T> Column<T> optionalLike(Column<T> other) {
+      return optional(other.name(), other.type(), other.meaning());
+    }
+
     private <T> Column<T> add(
         String name, CellType<T> type, Column.Need need, Optional<T> whenEmpty, String meaning) {
       Column<T> column = new Column<>(columns.size(), name, type, need, whenEmpty, meaning);

@@ -3,14 +3,15 @@ package leadline.fleet;
 import java.util.Arrays;
 import java.util.Optional;
 
-/** The six kinds of record of the plain layout. */
+/** The kinds of record of the plain layout. */
 public enum RecordKind implements Written {
   MACHINES(MachineLayout.LAYOUT),
   HOURS(HoursLayout.LAYOUT),
   OVERHAULS(OverhaulLayout.LAYOUT),
   FINDINGS(FindingLayout.LAYOUT),
   STOCK(StockLayout.LAYOUT),
-  MOVEMENTS(MovementLayout.LAYOUT);
+  MOVEMENTS(MovementLayout.LAYOUT),
+  RETURNS(ReturnLayout.LAYOUT);
 
   @SuppressWarnings("ImmutableEnumChecker") // a layout copies its lists and never changes
   private final Layout layout;

@@ -48,6 +48,11 @@ public record Census(Map<RecordKind, Count> counts) implements Serializable {
       return current + duplicate + superseded + withdrawn;
     }
 
+    /** The same rows, with none current. */
+    Count allWithdrawn() {
+      return new Count(0, duplicate, superseded, current + withdrawn);
+    }
+
     Count plus(Count other) {
       return new Count(
           current + other.current,

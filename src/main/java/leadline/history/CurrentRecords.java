@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import leadline.fleet.Cells;
 import leadline.fleet.Finding;
 import leadline.fleet.MachineEntry;
 import leadline.fleet.Overhaul;
@@ -53,12 +52,15 @@ public record CurrentRecords(
       throw new IllegalArgumentException("rows of vessels other than " + vessel);
     }
     Collection<List<ArrivedRow>> records =
-        rows.stream().collect(Collectors.groupingBy(RecordKey::of)).values();
+        rows.stream()
+            .collect(Collectors.groupingBy(row -> RecordKey.of(row.row().cells())))
+            .values();
     VesselSnapshots snapshots = VesselSnapshots.of(vessel, rows, exports);
     List<RecordVersions> decided =
-        records.stream()
-            .map(record -> RecordVersions.of(record, snapshots.standing(record)))
-            .toList();
+        ReturnedSheets.appliedTo(
+            records.stream()
+                .map(record -> RecordVersions.of(record, snapshots.standing(record)))
+                .toList());
     return new CurrentRecords(
         vessel,
         decided.stream()
@@ -112,12 +114,5 @@ public record CurrentRecords(
 
   private static RecordKind kind(RecordVersions record) {
     return record.standing().row().cells().kind();
-  }
-
-  private record RecordKey(RecordKind kind, List<Object> values) {
-    static RecordKey of(ArrivedRow row) {
-      Cells cells = row.row().cells();
-      return new RecordKey(cells.kind(), cells.key());
-    }
   }
 }

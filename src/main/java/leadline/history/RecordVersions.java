@@ -9,6 +9,7 @@ import java.util.Optional;
 import leadline.fleet.Cells;
 import leadline.fleet.FindingLayout;
 import leadline.fleet.OverhaulLayout;
+import leadline.fleet.ReturnLayout;
 import leadline.fleet.Status;
 
 /**
@@ -20,7 +21,7 @@ import leadline.fleet.Status;
  */
 record RecordVersions(ArrivedRow standing, Census.Count count) {
 
-  private static final Comparator<ArrivedRow> FIRST_TO_STANDING =
+  static final Comparator<ArrivedRow> FIRST_TO_STANDING =
       Comparator.comparing(
               RecordVersions::revisedAt, Comparator.comparing(at -> at.orElse(Instant.MIN)))
           .thenComparing(ArrivedRow::arrival);
@@ -49,8 +50,22 @@ record RecordVersions(ArrivedRow standing, Census.Count count) {
     return versions.values().stream().max(FIRST_TO_STANDING);
   }
 
+  /** A record that only a return sheet tells of: the row is counted as the sheet's. */
+  static RecordVersions returned(ArrivedRow version) {
+    return new RecordVersions(version, Census.Count.NONE);
+  }
+
+  /** The same stored rows, of which a return sheet made another version. */
+  RecordVersions revisedBy(ArrivedRow version) {
+    return new RecordVersions(version, isCancelled(version) ? count.allWithdrawn() : count);
+  }
+
+  Cells cells() {
+    return standing.row().cells();
+  }
+
   boolean isWithdrawn() {
-    return count.withdrawn() > 0;
+    return isCancelled(standing);
   }
 
   private static Optional<Instant> revisedAt(ArrivedRow row) {
@@ -58,6 +73,7 @@ record RecordVersions(ArrivedRow standing, Census.Count count) {
     return switch (cells.kind()) {
       case OVERHAULS -> cells.find(OverhaulLayout.REVISED_AT);
       case FINDINGS -> cells.find(FindingLayout.REVISED_AT);
+      case RETURNS -> cells.find(ReturnLayout.ANSWERED_ON);
       case MACHINES, HOURS, STOCK, MOVEMENTS -> Optional.empty();
     };
   }
@@ -68,7 +84,7 @@ record RecordVersions(ArrivedRow standing, Census.Count count) {
         switch (cells.kind()) {
           case OVERHAULS -> cells.find(OverhaulLayout.STATUS);
           case FINDINGS -> cells.find(FindingLayout.STATUS);
-          case MACHINES, HOURS, STOCK, MOVEMENTS -> Optional.empty();
+          case MACHINES, HOURS, STOCK, MOVEMENTS, RETURNS -> Optional.empty();
         };
     return status.filter(Status.CANCELLED::equals).isPresent();
   }

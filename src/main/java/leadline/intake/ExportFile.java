@@ -1,6 +1,7 @@
 package leadline.intake;
 
 import java.io.Serializable;
+import java.util.Locale;
 import leadline.fleet.RecordKind;
 import leadline.origin.FileDigest;
 import leadline.origin.Origin;
@@ -11,6 +12,15 @@ import leadline.origin.Origin;
  * @param path below the inbox, with {@code /} between folders
  */
 public record ExportFile(RecordKind kind, String path, FileDigest digest) implements Serializable {
+
+  /** Whether a file of this name is a workbook of a spreadsheet program. */
+  static boolean isWorkbook(String name) {
+    return name.toLowerCase(Locale.ROOT).endsWith(".xlsx");
+  }
+
+  boolean isWorkbook() {
+    return isWorkbook(path);
+  }
 
   Origin line(long number) {
     return new Origin(path, digest, number);

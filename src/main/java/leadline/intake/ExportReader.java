@@ -6,17 +6,22 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import leadline.fleet.Catalogue;
+import leadline.fleet.FormulaGuard;
+import leadline.fleet.RecordKind;
 import leadline.fleet.SourcedRow;
 import leadline.fleet.StoredRow;
 import leadline.problem.FileFault;
+import leadline.problem.LineFault;
 import leadline.problem.RowFault;
 
 /**
  * Reads one export of the plain layout: CSV in UTF-8 with a header, any line ends, fields in double
- * quotes where they hold commas or line breaks. One bad row costs that row and nothing else.
+ * quotes where they hold commas or line breaks; or a workbook, of which it reads the sheet that is
+ * named as its record. One bad row costs that row and nothing else.
  */
 public final class ExportReader {
 
@@ -60,6 +65,42 @@ public final class ExportReader {
   public static FileOutcome read(
       InputStream bytes, ExportFile file, Catalogue catalogue, Instant now, RowSink sink)
       throws IOException {
+    return file.isWorkbook()
+        ? readWorkbook(bytes, file, catalogue, now, sink)
+        : readText(bytes, file, catalogue, now, sink);
+  }
+
+  private static FileOutcome readWorkbook(
+      InputStream bytes, ExportFile file, Catalogue catalogue, Instant now, RowSink sink)
+      throws IOException {
+    List<FileFault> faults = new ArrayList<>();
+    List<SheetRow> sheet = WorkbookFile.rows(bytes, file, faults);
+    Optional<Header> header =
+        sheet.isEmpty()
+            ? Optional.empty()
+            : Header.of(sheet.get(0).cells(), sheet.get(0).raw(), file, faults);
+    if (header.isEmpty()) {
+      return new FileOutcome.UnusableFile(faults);
+    }
+    RowReader rows = new RowReader(file.kind(), header.get(), catalogue, now);
+    return new ExportReader(rows, file, sink).readAll(sheet.subList(1, sheet.size()));
+  }
+
+  private FileOutcome readAll(List<SheetRow> sheet) throws IOException {
+    for (SheetRow row : sheet) {
+      rowsRead++;
+      if (row.raw().length() > LineCutter.MOST_CHARACTERS) {
+        refuse(row.text(), "", "", List.of(new LineFault.RowTooLong(LineCutter.MOST_CHARACTERS)));
+      } else {
+        hand(row.text(), rows.read(row.cells().toArray(String[]::new)));
+      }
+    }
+    return tally();
+  }
+
+  private static FileOutcome readText(
+      InputStream bytes, ExportFile file, Catalogue catalogue, Instant now, RowSink sink)
+      throws IOException {
     LineCutter lines = new LineCutter(bytes);
     List<FileFault> faults = new ArrayList<>();
     Optional<Header> header = Header.read(lines, file, faults);
@@ -85,6 +126,10 @@ public final class ExportReader {
       }
     }
     hand(block);
+    return tally();
+  }
+
+  private FileOutcome tally() {
     return new FileOutcome.FileTally(
         rowsRead, stored, refused, trimmedCells, rows.unknownColumns());
   }
@@ -95,11 +140,18 @@ public final class ExportReader {
     List<String[]> fields = FieldSplitter.split(whole);
     for (TextRow row : block) {
       if (row.faults().isEmpty()) {
-        hand(row, rows.read(fields.get(split++)));
+        hand(row, rows.read(asWritten(fields.get(split++))));
       } else {
         refuse(row, "", "", row.faults());
       }
     }
+  }
+
+  /** Of sheets that were handed out with guarded texts, the texts themselves. */
+  private String[] asWritten(String[] texts) {
+    return file.kind() == RecordKind.RETURNS
+        ? Arrays.stream(texts).map(FormulaGuard::off).toArray(String[]::new)
+        : texts;
   }
 
   private void hand(TextRow row, ReadRow read) throws IOException {

@@ -35,8 +35,21 @@ record Header(List<String> names) {
       faults.add(unreadable.get());
       return Optional.empty();
     }
-    Header header = new Header(names(line.get()));
-    faults.addAll(header.faults(file, Blanks.trim(line.get().text())));
+    String text = Blanks.trim(line.get().text());
+    String[] cells =
+        FieldSplitter.split(List.of(new TextRow(line.get().number(), text, List.of()))).get(0);
+    return of(List.of(cells), text, file, faults);
+  }
+
+  /**
+   * The header of these cells; nothing, and the faults, where they make the file unusable.
+   *
+   * @param text the cells as they stand in the file, for people
+   */
+  static Optional<Header> of(
+      List<String> cells, String text, ExportFile file, List<FileFault> faults) {
+    Header header = new Header(names(cells));
+    faults.addAll(header.faults(file, text));
     return faults.isEmpty() ? Optional.of(header) : Optional.empty();
   }
 
@@ -59,14 +72,10 @@ record Header(List<String> names) {
         .map(broken -> new FileFault.BrokenHeader(file.path(), broken.sentence()));
   }
 
-  private static List<String> names(PhysicalLine line) throws IOException {
-    String[] fields =
-        FieldSplitter.split(
-                List.of(new TextRow(line.number(), Blanks.trim(line.text()), List.of())))
-            .get(0);
+  private static List<String> names(List<String> cells) {
     List<String> names = new ArrayList<>();
-    for (String field : fields) {
-      String name = Blanks.trim(field).toLowerCase(Locale.ROOT);
+    for (String cell : cells) {
+      String name = Blanks.trim(cell).toLowerCase(Locale.ROOT);
       names.add(name.isEmpty() ? "column " + (names.size() + 1) : name);
     }
     return List.copyOf(names);

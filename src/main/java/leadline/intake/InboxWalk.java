@@ -45,7 +45,7 @@ final class InboxWalk extends SimpleFileVisitor<Path> {
       return FileVisitResult.CONTINUE;
     }
     String name = nameOf(file);
-    if (!name.toLowerCase(Locale.ROOT).endsWith(".csv")) {
+    if (!canBeRead(name)) {
       ignored.add(below(file));
       return FileVisitResult.CONTINUE;
     }
@@ -58,6 +58,13 @@ final class InboxWalk extends SimpleFileVisitor<Path> {
       digest(kind.get(), file);
     }
     return FileVisitResult.CONTINUE;
+  }
+
+  /** Of the plain layout only return sheets may be workbooks: ships fill those in by hand. */
+  private static boolean canBeRead(String name) {
+    return name.toLowerCase(Locale.ROOT).endsWith(".csv")
+        || (ExportFile.isWorkbook(name)
+            && RecordKind.ofFileName(name).filter(RecordKind.RETURNS::equals).isPresent());
   }
 
   private void digest(RecordKind kind, Path file) {

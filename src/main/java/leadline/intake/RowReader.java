@@ -72,6 +72,9 @@ final class RowReader {
         faults.add(new EmptyCell(field.column().name()));
       }
     }
+    if (kind == RecordKind.RETURNS && faults.isEmpty()) {
+      faults.addAll(ReturnRules.broken(cells.build()));
+    }
     return new ReadRow(cells, extras(texts), trimmedCells, faults);
   }
 

@@ -24,6 +24,7 @@ import leadline.publish.Issue;
 import leadline.publish.MonthInWords;
 import leadline.publish.Publication;
 import leadline.publish.PublishedTable;
+import leadline.publish.ReturnSheets;
 import leadline.publish.RunManifest;
 import leadline.publish.Standing;
 import leadline.quantity.ReportMonth;
@@ -53,11 +54,10 @@ final class Publish {
     Run run = chosen(step);
     List<PublishedTable> tables = tables(run);
     RunManifest manifest = manifest(run, begun);
-    Issue issue =
-        new Issue(
-            manifest, standing(run, step.choice()), tables, String.join("\n\n", cautions) + "\n");
+    Issue issue = new Issue(manifest, standing(run, step.choice()), tables, cautions);
     try {
-      List<Path> links = new Publication(step.out(), boundary).publish(issue);
+      List<Path> links =
+          new Publication(step.out(), new ReturnSheets(catalogue), boundary).publish(issue);
       return new StepOutcome.Published(run, links, words(issue));
     } catch (IOException e) {
       throw new UnusableRequest(

@@ -136,4 +136,47 @@ public sealed interface FileFault extends Serializable {
           + " and rename the other.";
     }
   }
+
+  /** A workbook that cannot be unpacked or whose sheet cannot be read. */
+  record DamagedWorkbook(String file) implements FileFault {
+    @Override
+    public String remedy() {
+      return "the file is no workbook or a damaged one; save it again as .xlsx, or send the sheet as"
+          + " CSV.";
+    }
+  }
+
+  /** A workbook that is encrypted, or of the format before .xlsx. */
+  record LockedWorkbook(String file) implements FileFault {
+    @Override
+    public String remedy() {
+      return "the workbook is locked with a password, or of the older format .xls; save it as .xlsx"
+          + " without a password, or send the sheet as CSV.";
+    }
+  }
+
+  /** A workbook larger than any that a ship fills in. */
+  record WorkbookTooLarge(String file) implements FileFault {
+    @Override
+    public String remedy() {
+      return "the workbook is larger than any return sheet; take out pictures and other sheets, or"
+          + " send the sheet as CSV.";
+    }
+  }
+
+  /** No sheet of the workbook holds what the file's name says. */
+  record NoSuchSheet(String file, String sheet, List<String> sheets) implements FileFault {
+    public NoSuchSheet {
+      sheets = List.copyOf(sheets);
+    }
+
+    @Override
+    public String remedy() {
+      return "the workbook has no sheet "
+          + sheet
+          + ", only "
+          + Excerpt.of(String.join(", ", sheets))
+          + "; give the sheet that holds the rows this name.";
+    }
+  }
 }

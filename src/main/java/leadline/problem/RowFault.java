@@ -4,7 +4,7 @@ import java.io.Serializable;
 
 /** A rule of the plain layout that a row of an export broke. */
 public sealed interface RowFault extends Serializable
-    permits LineFault, EmptyCell, NumberFault, TimeFault, NameFault {
+    permits LineFault, EmptyCell, NumberFault, TimeFault, NameFault, ReturnFault {
 
   /** The rule's name, such as {@code no-such-date}. */
   default String rule() {

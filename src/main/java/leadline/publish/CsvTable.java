@@ -11,6 +11,7 @@ import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import leadline.fleet.FormulaGuard;
 import leadline.summary.TableColumn;
 import leadline.summary.TableRow;
 
@@ -26,7 +27,6 @@ final class CsvTable {
           + " before it, so that no spreadsheet takes it for a formula: of a text that begins with"
           + " an apostrophe, drop that one. Numbers are never guarded.";
 
-  private static final String FORMULA_STARTS = "=+-@'\t\r";
   private static final double SMALLEST_PLAIN = 1e-6;
   private static final double LARGEST_PLAIN = 1e15;
 
@@ -54,18 +54,14 @@ final class CsvTable {
 
   private static String text(CellKind kind, Object value) {
     return switch (kind) {
-      case TEXT -> quoted(guarded((String) value));
+      case TEXT -> quoted(FormulaGuard.on((String) value));
       case COUNT -> Long.toString((Long) value);
       case REAL -> shortest((Double) value);
       case MOMENT -> ((Instant) value).truncatedTo(ChronoUnit.MICROS).toString();
     };
   }
 
-  static String guarded(String text) {
-    return !text.isEmpty() && FORMULA_STARTS.indexOf(text.charAt(0)) >= 0 ? "'" + text : text;
-  }
-
-  private static String quoted(String text) {
+  static String quoted(String text) {
     boolean plain = text.chars().noneMatch(c -> c == '"' || c == ',' || c == '\n' || c == '\r');
     return plain ? text : '"' + text.replace("\"", "\"\"") + '"';
   }

@@ -28,7 +28,7 @@ final class WorkbookGuide {
     line("Known at", issue.manifest().knownAt().toString());
     line("Program", issue.manifest().programVersion());
     heading("Cautions");
-    issue.cautions().lines().filter(caution -> !caution.isBlank()).forEach(this::paragraph);
+    issue.cautions().forEach(this::paragraph);
     heading("How to read it");
     paragraph(
         "An empty cell is a value that the data do not support. Columns that end in _lo95 and _hi95"

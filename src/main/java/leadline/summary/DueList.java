@@ -6,6 +6,7 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import leadline.fleet.Item;
 import leadline.fleet.LimitBy;
 import leadline.fleet.OverhaulLimit;
@@ -19,90 +20,93 @@ import leadline.quantity.RunningHours;
 import leadline.summary.DuePosition.Standing;
 
 /** The next overhaul of every position of every observed machine. */
-final class DueList implements VesselTable {
+public final class DueList implements VesselTable {
 
-  static final TableColumn<String> MODEL = TableColumn.text("model", "the machine's model");
-  static final TableColumn<String> POSITION =
+  public static final TableColumn<String> MODEL = TableColumn.text("model", "the machine's model");
+  public static final TableColumn<String> POSITION =
       TableColumn.key(
           "position", "@unit/place; @unit where there is one a unit, @ where one a machine");
-  static final TableColumn<Long> UNIT =
+  public static final TableColumn<Long> UNIT =
       TableColumn.count("unit", "the cylinder; 0 where there is one position a machine");
-  static final TableColumn<Long> PLACE =
+  public static final TableColumn<Long> PLACE =
       TableColumn.count("place", "which of the unit's; 0 where there is one position a unit");
-  static final TableColumn<String> ITEM =
+  public static final TableColumn<String> ITEM =
       TableColumn.remark(
           "item", "the item there: serial, or @position; empty where none was fitted again");
-  static final TableColumn<Instant> COUNTED_TO =
+  public static final TableColumn<Instant> COUNTED_TO =
       TableColumn.moment(
           "counted_to", "until when hours are known: the month's end, or the last reading before");
-  static final TableColumn<String> SINCE =
+  public static final TableColumn<String> SINCE =
       TableColumn.text(
           "since",
           "from when on hours are counted: overhaul, the position's last on record; new, its first"
               + " day in service; unknown, the start of records, with no overhaul since");
-  static final TableColumn<String> SINCE_ON =
-      TableColumn.text("since_on", "the day of that overhaul or start, at its end; else the moment");
-  static final TableColumn<String> OVERHAUL =
+  public static final TableColumn<String> SINCE_ON =
+      TableColumn.text(
+          "since_on", "the day of that overhaul or start, at its end; else the moment");
+  public static final TableColumn<String> OVERHAUL =
       TableColumn.remark("overhaul", "the record of the last overhaul");
-  static final TableColumn<Double> RUN =
+  public static final TableColumn<Double> RUN =
       TableColumn.given(
           "run_h",
           "h",
           "hours that the machine ran since since_on; where since is unknown, the least that the"
               + " position has run since its last overhaul");
-  static final TableColumn<Double> REPAIRED =
+  public static final TableColumn<Double> REPAIRED =
       TableColumn.given("repaired_h", "h", "those of them that rest on a repaired reading");
-  static final TableColumn<Double> HOURS =
+  public static final TableColumn<Double> HOURS =
       TableColumn.real(
           "hours_since_overhaul_h",
           "h",
           "hours since the last overhaul, or since new; empty where since is unknown");
-  static final TableColumn<Double> LIMIT =
+  public static final TableColumn<Double> LIMIT =
       TableColumn.given("limit_h", "h", "the limit in running hours that is reached first");
-  static final TableColumn<String> LIMIT_BY =
+  public static final TableColumn<String> LIMIT_BY =
       TableColumn.text("limit_by", "who sets it: " + SharedColumns.words(LimitBy.class));
-  static final TableColumn<String> LIMIT_SOURCE =
+  public static final TableColumn<String> LIMIT_SOURCE =
       TableColumn.text("limit_source", "where it is written");
-  static final TableColumn<Double> LIMIT_MONTHS =
+  public static final TableColumn<Double> LIMIT_MONTHS =
       TableColumn.real(
           "limit_months", "months", "the limit by the calendar; empty where none is set");
-  static final TableColumn<String> MONTHS_SOURCE =
+  public static final TableColumn<String> MONTHS_SOURCE =
       TableColumn.remark("months_source", "who sets the limit by the calendar, and where");
-  static final TableColumn<Double> REMAINING =
+  public static final TableColumn<Double> REMAINING =
       TableColumn.real(
           "remaining_h",
           "h",
           "limit_h less hours_since_overhaul_h, negative when overdue; empty where since is"
               + " unknown");
-  static final TableColumn<Double> RATE =
+  public static final TableColumn<Double> RATE =
       TableColumn.real(
           "recent_h_per_day",
           "h per day",
           "the machine's running in the whole months, at most 12, before counted_to; empty where"
               + " there is none");
-  static final TableColumn<Double> SLOWEST =
-      TableColumn.real("slowest_h_per_day", "h per day", "its running in the slowest of these months");
-  static final TableColumn<Double> FASTEST =
-      TableColumn.real("fastest_h_per_day", "h per day", "its running in the fastest of these months");
-  static final TableColumn<String> DUE_EARLY =
+  public static final TableColumn<Double> SLOWEST =
+      TableColumn.real(
+          "slowest_h_per_day", "h per day", "its running in the slowest of these months");
+  public static final TableColumn<Double> FASTEST =
+      TableColumn.real(
+          "fastest_h_per_day", "h per day", "its running in the fastest of these months");
+  public static final TableColumn<String> DUE_EARLY =
       TableColumn.remark(
           "due_early",
           "the day when it falls due at the fastest month's rate, 24 h a day where there is no"
               + " whole month; the limit by the calendar where that comes first");
-  static final TableColumn<String> DUE_ON =
+  public static final TableColumn<String> DUE_ON =
       TableColumn.remark(
           "due_on",
           "the day when it falls due at recent_h_per_day, or by the calendar where that comes"
               + " first; a forecast, not a permission");
-  static final TableColumn<String> DUE_LATE =
+  public static final TableColumn<String> DUE_LATE =
       TableColumn.remark(
           "due_late",
           "the same at the slowest month's rate; empty where the machine stood still in it and no"
               + " limit by the calendar is set");
-  static final TableColumn<String> NO_DATE =
+  public static final TableColumn<String> NO_DATE =
       TableColumn.remark(
           "no_date", "why due_on is empty: " + SharedColumns.words(DueDates.WhyUnknown.class));
-  static final TableColumn<String> STANDING =
+  public static final TableColumn<String> STANDING =
       TableColumn.text(
           "standing",
           SharedColumns.words(Standing.class)
@@ -110,32 +114,36 @@ final class DueList implements VesselTable {
               + " due_early at most "
               + DuePosition.SOON_DAYS
               + " days after the month; unknown where since is unknown and run_h within limit_h");
-  static final TableColumn<String> SHUT_PART =
+  public static final TableColumn<String> SHUT_PART =
       TableColumn.remark(
           "shut_part",
           "of the item's parts that may fail unseen and are proven by no test, the one shut"
               + " longest, by the item's hours; one never opened on record comes first");
-  static final TableColumn<String> OPENED_ON =
+  public static final TableColumn<String> OPENED_ON =
       TableColumn.remark(
           "opened_on",
           "when that part was last opened with its condition stated, or renewed; empty where never"
               + " on record");
-  static final TableColumn<Double> SHUT_HOURS =
+  public static final TableColumn<Double> SHUT_HOURS =
       TableColumn.real(
           "shut_h",
           "h",
           "hours that the item ran since opened_on; where empty, since it came into sight, which"
               + " is the least");
-  static final TableColumn<String> GROUP =
+  public static final TableColumn<String> GROUP =
       TableColumn.remark(
           "due_group",
           "what can be done together: positions of the machine due within "
               + DueGroups.WINDOW
               + " h of the first of them, those overdue counted as due now; empty where not known");
-  static final TableColumn<Long> GROUP_SIZE =
+  public static final TableColumn<Long> GROUP_SIZE =
       TableColumn.count("due_group_positions", "positions in that group; 0 where there is none");
 
-  static final TableSpec SPEC =
+  /** The standings of an overhaul that is to be done now or soon. */
+  public static final Set<String> COMING =
+      Set.of(Standing.OVERDUE.word(), Standing.DUE_SOON.word());
+
+  public static final TableSpec SPEC =
       TableSpec.of(
           "due_list",
           "The next overhaul of every position: hours, limit, forecast. Limits of maker, class and"
@@ -198,9 +206,7 @@ final class DueList implements VesselTable {
         .with(SINCE, word(since))
         .with(SINCE_ON, Days.asWritten(since.at()))
         .with(RUN, standing.run().hours())
-        .with(
-            REPAIRED,
-            machine.hours().exposure(new Period(since.at(), end)).repaired().hours())
+        .with(REPAIRED, machine.hours().exposure(new Period(since.at(), end)).repaired().hours())
         .with(HOURS, Optional.of(standing.run().hours()).filter(hours -> since.isKnown()));
     if (since instanceof Since.Overhaul overhaul) {
       row.with(OVERHAUL, overhaul.overhaul().overhaul());

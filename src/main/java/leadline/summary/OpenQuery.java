@@ -7,14 +7,17 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import leadline.history.ShipAnswer;
 import leadline.origin.BatchTimes;
 import leadline.origin.Origin;
 import leadline.problem.Problem;
 
 /**
- * A question to a ship that nothing known answers.
+ * A question to a ship that nothing known answers, the ship's word that the records are right
+ * included.
  *
  * @param alike the problems of one identifier, which are asked about once; at least one
  * @param firstAsked by the records known, whichever months were computed: when the batch was
@@ -31,10 +34,12 @@ record OpenQuery(List<Problem> alike, Instant firstAsked) {
   /** The vessel's questions, each once. */
   static List<OpenQuery> of(VesselAccount vessel) {
     Map<Origin, Instant> arrivals = arrivals(vessel);
+    Map<String, Instant> answers = answers(vessel);
     return vessel.problems().stream()
         .collect(Collectors.groupingBy(Problem::query, LinkedHashMap::new, Collectors.toList()))
         .values()
         .stream()
+        .filter(alike -> !isAnswered(alike, arrivals, answers))
         .map(alike -> new OpenQuery(alike, firstAsked(alike, arrivals)))
         .sorted(OLDEST_FIRST)
         .toList();
@@ -61,6 +66,27 @@ record OpenQuery(List<Problem> alike, Instant firstAsked) {
                     .map(Origin::toString)
                     .collect(Collectors.joining("; ", "(", ")"))))
         .collect(Collectors.joining(" "));
+  }
+
+  /** When each answer that the records are right arrived, by the question's identifier. */
+  private static Map<String, Instant> answers(VesselAccount vessel) {
+    return ShipAnswer.among(vessel.records()).stream()
+        .collect(
+            Collectors.toMap(
+                ShipAnswer::query,
+                answer -> vessel.batches().of(answer.batch()),
+                OpenQuery::later));
+  }
+
+  /** An answer speaks of what there was to ask about when it arrived, and of nothing since. */
+  private static boolean isAnswered(
+      List<Problem> alike, Map<Origin, Instant> arrivals, Map<String, Instant> answers) {
+    return Optional.ofNullable(answers.get(alike.get(0).query()))
+        .filter(
+            answered ->
+                alike.stream()
+                    .noneMatch(problem -> firstAsked(problem, arrivals).isAfter(answered)))
+        .isPresent();
   }
 
   private static Map<Origin, Instant> arrivals(VesselAccount vessel) {

@@ -14,6 +14,7 @@ import leadline.fleet.SourcedRow;
 import leadline.fleet.StockLayout;
 import leadline.history.CurrentRecords;
 import leadline.origin.Origin;
+import leadline.problem.Problem;
 
 /** What the records that a vessel is asked about are of. */
 final class QuerySubjects {
@@ -31,6 +32,9 @@ final class QuerySubjects {
   QuerySubjects(CurrentRecords records) {
     for (SourcedRow row : records.rows()) {
       Cells cells = row.cells();
+      if (cells.kind() == RecordKind.RETURNS) {
+        continue; // what it says stands as a version of another record
+      }
       rows.put(row.origin(), cells);
       if (cells.kind() == RecordKind.OVERHAULS) {
         overhauls.put(cells.need(OverhaulLayout.OVERHAUL), cells);
@@ -40,6 +44,23 @@ final class QuerySubjects {
 
   Subject of(Origin origin) {
     return Optional.ofNullable(rows.get(origin)).map(this::of).orElse(Subject.NONE);
+  }
+
+  /** The overhaul in question, where the question is of an overhaul or of a finding of one. */
+  Optional<String> overhaul(Problem problem) {
+    return Optional.ofNullable(rows.get(problem.origin()))
+        .flatMap(QuerySubjects::overhaul)
+        .filter(
+            overhaul ->
+                problem.record().equals(overhaul) || problem.record().startsWith(overhaul + " "));
+  }
+
+  private static Optional<String> overhaul(Cells cells) {
+    return switch (cells.kind()) {
+      case OVERHAULS -> cells.find(OverhaulLayout.OVERHAUL);
+      case FINDINGS -> cells.find(FindingLayout.OVERHAUL);
+      case MACHINES, HOURS, STOCK, MOVEMENTS, RETURNS -> Optional.empty();
+    };
   }
 
   private Subject of(Cells cells) {
@@ -56,6 +77,7 @@ final class QuerySubjects {
               cells.find(MovementLayout.OVERHAUL).map(overhauls::get),
               Optional.of(cells.need(MovementLayout.PART)));
       case STOCK -> overhaul(Optional.empty(), Optional.of(cells.need(StockLayout.PART)));
+      case RETURNS -> Subject.NONE;
     };
   }
 

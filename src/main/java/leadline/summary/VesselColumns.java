@@ -5,13 +5,14 @@ import leadline.fleet.MachineLayout;
 import leadline.fleet.RecordKind;
 
 /** The columns by which tables of single vessels say what a row is about. */
-final class VesselColumns {
+public final class VesselColumns {
 
-  static final TableColumn<String> VESSEL = TableColumn.key("vessel", "the vessel's identifier");
-  static final TableColumn<String> VESSEL_NAME =
+  public static final TableColumn<String> VESSEL =
+      TableColumn.key("vessel", "the vessel's identifier");
+  public static final TableColumn<String> VESSEL_NAME =
       TableColumn.remark(
           "vessel_name", "the vessel's name, by the register; empty where it gives none");
-  static final TableColumn<String> MACHINE =
+  public static final TableColumn<String> MACHINE =
       TableColumn.key("machine", "the machine's identifier on the vessel");
 
   private VesselColumns() {}

@@ -5,38 +5,40 @@ import java.util.List;
 import leadline.problem.Problem;
 
 /** What each vessel is asked: one row for each contradiction that nothing known settles. */
-final class VesselQueries implements VesselTable {
+public final class VesselQueries implements VesselTable {
 
-  static final TableColumn<String> VESSEL = TableColumn.key("vessel", "the vessel asked");
-  static final TableColumn<String> QUERY =
+  public static final TableColumn<String> VESSEL = TableColumn.key("vessel", "the vessel asked");
+  public static final TableColumn<String> QUERY =
       TableColumn.key(
           "query", "the question's identifier: the same as long as the question is open");
-  static final TableColumn<String> KIND =
+  public static final TableColumn<String> KIND =
       TableColumn.text("kind", "the kind of contradiction, such as broken-and-kept");
-  static final TableColumn<String> RECORD =
+  public static final TableColumn<String> RECORD =
       TableColumn.text("record", "the record in question, as the ship names it");
-  static final TableColumn<String> MACHINE =
+  public static final TableColumn<String> OVERHAUL =
+      TableColumn.remark("overhaul", "the overhaul, where the record is one or a finding of one");
+  public static final TableColumn<String> MACHINE =
       TableColumn.remark("machine", "the machine, where the record names one");
-  static final TableColumn<String> COMPONENT =
+  public static final TableColumn<String> COMPONENT =
       TableColumn.remark("component", "the component, where the record names one");
-  static final TableColumn<String> PART =
+  public static final TableColumn<String> PART =
       TableColumn.remark("part", "the part, where the record names one");
-  static final TableColumn<String> QUESTION =
+  public static final TableColumn<String> QUESTION =
       TableColumn.text("question", "the question in one sentence");
-  static final TableColumn<String> EVIDENCE =
+  public static final TableColumn<String> EVIDENCE =
       TableColumn.text(
           "evidence", "what the records say and what was made of it; export files and lines");
-  static final TableColumn<String> SETTLED_BY =
+  public static final TableColumn<String> SETTLED_BY =
       TableColumn.text("settled_by", "what the ship does to settle it");
-  static final TableColumn<Instant> FIRST_ASKED =
+  public static final TableColumn<Instant> FIRST_ASKED =
       TableColumn.moment(
           "first_asked",
           "when the batch with the latest of the records in contradiction was committed, or what is"
               + " missing became due");
-  static final TableColumn<Long> AGE_DAYS =
+  public static final TableColumn<Long> AGE_DAYS =
       TableColumn.count("age_days", "whole days from first_asked to known_at");
 
-  static final TableSpec SPEC =
+  public static final TableSpec SPEC =
       TableSpec.of(
           "vessel_queries",
           "What each vessel is asked: every contradiction in its records, until records settle it.",
@@ -47,6 +49,7 @@ final class VesselQueries implements VesselTable {
               QUERY,
               KIND,
               RECORD,
+              OVERHAUL,
               MACHINE,
               COMPONENT,
               PART,
@@ -77,6 +80,7 @@ final class VesselQueries implements VesselTable {
         .with(QUERY, problem.query())
         .with(KIND, problem.kind())
         .with(RECORD, problem.record())
+        .with(OVERHAUL, subjects.overhaul(problem))
         .with(MACHINE, subject.machine())
         .with(COMPONENT, subject.component().or(problem::componentUnnamed))
         .with(PART, subject.part())

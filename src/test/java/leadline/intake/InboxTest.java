@@ -66,8 +66,8 @@ class InboxTest {
         found.unusable().stream().map(FileFault::file).toList());
     assertEquals(
         "crew.csv, line 1: the name does not say what the file holds; begin it with one of"
-            + " machines, hours, overhauls, findings, stock, movements, as in machines_2024.csv,"
-            + " or take the file away.",
+            + " machines, hours, overhauls, findings, stock, movements, returns, as in"
+            + " machines_2024.csv, or take the file away.",
         found.unusable().get(0).sentence());
   }
 

@@ -48,6 +48,14 @@ record ReadExport(FileOutcome outcome, List<StoredRow> stored, List<RefusedRow> 
   }
 
   static ReadExport of(RecordKind kind, byte[] bytes, InputStream stream) {
+    return of(kind, kind.word() + ".csv", bytes, stream);
+  }
+
+  static ReadExport ofWorkbook(RecordKind kind, byte[] bytes) {
+    return of(kind, kind.word() + ".xlsx", bytes, new ByteArrayInputStream(bytes));
+  }
+
+  private static ReadExport of(RecordKind kind, String name, byte[] bytes, InputStream stream) {
     List<StoredRow> stored = new ArrayList<>();
     List<RefusedRow> refused = new ArrayList<>();
     RowSink sink =
@@ -63,7 +71,7 @@ record ReadExport(FileOutcome outcome, List<StoredRow> stored, List<RefusedRow> 
           }
         };
     try {
-      ExportFile file = new ExportFile(kind, kind.word() + ".csv", FileDigest.of(bytes));
+      ExportFile file = new ExportFile(kind, name, FileDigest.of(bytes));
       FileOutcome outcome = ExportReader.read(stream, file, CATALOGUE, NOW, sink);
       return new ReadExport(outcome, stored, refused);
     } catch (IOException e) {

@@ -11,7 +11,6 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.ValueSource;
 
 class CsvTableTest {
 
@@ -53,18 +52,5 @@ class CsvTableTest {
       boolean ordinary = Math.abs(number) >= 1e-6 && Math.abs(number) < 1e15;
       assertFalse(ordinary && text.contains("E"), text);
     }
-  }
-
-  /** The characters at which spreadsheets begin a formula: common practice, no source. */
-  @ParameterizedTest
-  @ValueSource(strings = {"=1+1", "+1", "-1", "@SUM(A1)", "\t=1", "\r=1", "'=1"})
-  void textsThatASpreadsheetWouldCalculateAreGuarded(String text) {
-    assertEquals("'" + text, CsvTable.guarded(text));
-  }
-
-  @ParameterizedTest
-  @ValueSource(strings = {"6-cylinder", "a=b", " =1", "0-4000", "Ü"})
-  void otherTextsStayAsTheyAre(String text) {
-    assertEquals(text, CsvTable.guarded(text));
   }
 }
