@@ -17,6 +17,7 @@ import leadline.lake.Batch;
 import leadline.lake.Lake;
 import leadline.lake.Results;
 import leadline.lake.Run;
+import leadline.page.Pages;
 import leadline.problem.FileTrouble;
 import leadline.publish.Boundary;
 import leadline.publish.Issue;
@@ -52,11 +53,9 @@ final class Publish {
     Run run = chosen(step);
     List<PublishedTable> tables = tables(run);
     RunManifest manifest = manifest(run, begun);
-    Issue issue =
-        new Issue(
-            manifest, standing(run, step.choice()), tables, String.join("\n\n", cautions) + "\n");
+    Issue issue = new Issue(manifest, standing(run, step.choice()), tables, cautions);
     try {
-      List<Path> links = new Publication(step.out(), boundary).publish(issue);
+      List<Path> links = new Publication(step.out(), new Pages(catalogue), boundary).publish(issue);
       return new StepOutcome.Published(run, links, words(issue));
     } catch (IOException e) {
       throw new UnusableRequest(

@@ -27,14 +27,16 @@ public final class Publication {
       DateTimeFormatter.ofPattern("uuuuMMdd'T'HHmmss'Z'").withZone(ZoneOffset.UTC);
 
   private final Path folder;
+  private final Documents documents;
   private final Boundary boundary;
 
-  public Publication(Path folder) {
-    this(folder, Boundary.UNWATCHED);
+  public Publication(Path folder, Documents documents) {
+    this(folder, documents, Boundary.UNWATCHED);
   }
 
-  public Publication(Path folder, Boundary boundary) {
+  public Publication(Path folder, Documents documents, Boundary boundary) {
     this.folder = folder;
+    this.documents = documents;
     this.boundary = boundary;
   }
 
@@ -82,7 +84,7 @@ public final class Publication {
       return;
     }
     Path staged = Files.createDirectory(staging.resolve(issue.manifest().run()));
-    RunFolder.write(issue, staged, boundary);
+    RunFolder.write(issue, staged, documents, boundary);
     FolderTree.force(staged);
     boundary.reached("run staged");
     Files.move(staged, run, StandardCopyOption.ATOMIC_MOVE);

@@ -7,13 +7,14 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The files of one run: tables, their data package, the manifest and the cautions. */
+/** The files of one run: tables, their data package, the manifest, the cautions, documents. */
 final class RunFolder {
 
   private RunFolder() {}
 
   /** Fills an existing, empty folder. */
-  static void write(Issue issue, Path folder, Boundary boundary) throws IOException {
+  static void write(Issue issue, Path folder, Documents documents, Boundary boundary)
+      throws IOException {
     List<TableFiles> files = new ArrayList<>();
     for (PublishedTable table : issue.tables()) {
       files.add(TableFiles.write(table, folder));
@@ -21,6 +22,11 @@ final class RunFolder {
     boundary.reached("tables staged");
     DataPackage.write(issue.manifest().month(), files, folder);
     RunFile.write(issue.manifest(), files, folder);
-    Files.writeString(folder.resolve("CAUTIONS.txt"), issue.cautions(), StandardCharsets.UTF_8);
+    Files.writeString(folder.resolve("CAUTIONS.txt"), cautions(issue), StandardCharsets.UTF_8);
+    documents.write(issue, folder);
+  }
+
+  private static String cautions(Issue issue) {
+    return String.join("\n\n", issue.cautions()) + "\n";
   }
 }

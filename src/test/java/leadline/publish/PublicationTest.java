@@ -112,7 +112,7 @@ class PublicationTest {
   @Test
   void aPublisherThatDiesAnywhereLeavesTheOldMonthOrTheNew() throws IOException {
     List<String> points = new ArrayList<>();
-    new Publication(temporary.resolve("rehearsal"), points::add)
+    new Publication(temporary.resolve("rehearsal"), Documents.NONE, points::add)
         .publish(SampleIssue.of("run-2", "2024-12", Standing.CURRENT));
     assertEquals(
         List.of(
@@ -135,6 +135,7 @@ class PublicationTest {
     Publication dying =
         new Publication(
             folder,
+            Documents.NONE,
             point -> {
               assertReadersSeeWholeMonths(point);
               if (point.equals(deadly)) {
@@ -145,7 +146,7 @@ class PublicationTest {
     assertThrows(Died.class, () -> dying.publish(newer));
     assertReadersSeeWholeMonths(deadly);
 
-    new Publication(folder).publish(newer);
+    new Publication(folder, Documents.NONE).publish(newer);
     assertEquals("run-2", runBehind("2024-12"));
     assertEquals("run-2", runBehind("latest"));
     assertWhole(folder.resolve("2024-12"));
@@ -179,7 +180,7 @@ class PublicationTest {
   }
 
   private List<Path> publish(String run, String month, Standing standing) throws IOException {
-    return new Publication(folder).publish(SampleIssue.of(run, month, standing));
+    return new Publication(folder, Documents.NONE).publish(SampleIssue.of(run, month, standing));
   }
 
   private String runBehind(String link) throws IOException {

@@ -15,7 +15,10 @@ final class SampleIssue {
 
   static Issue of(String run, String month, Standing standing) {
     return new Issue(
-        manifest(run, month), standing, List.of(SampleTable.table()), "Keep clear of the spray.\n");
+        manifest(run, month),
+        standing,
+        List.of(SampleTable.table()),
+        List.of("Keep clear of the spray."));
   }
 
   static RunManifest manifest(String run, String month) {

@@ -1,0 +1,29 @@
+package leadline.page;
+
+import java.util.List;
+import leadline.chart.Drawing;
+
+/** A piece of a section. */
+public sealed interface Block {
+
+  record Prose(String text) implements Block {}
+
+  record Points(List<Point> points) implements Block {
+    public Points {
+      points = List.copyOf(points);
+    }
+  }
+
+  record Table(TableView table) implements Block {}
+
+  /** A chart and the table of its figures. */
+  record Chart(Drawing drawing, TableView table) implements Block {}
+
+  /**
+   * A sentence that stands on rows.
+   *
+   * @param link to these rows; empty for a sentence without
+   * @param linkText where the link leads
+   */
+  record Point(String sentence, String link, String linkText) {}
+}

@@ -1,0 +1,24 @@
+package leadline.page;
+
+/** A cell of a table on a page: what is read, and what a copy as CSV holds. */
+public sealed interface Cell {
+
+  record Words(String text) implements Cell {}
+
+  /**
+   * A number.
+   *
+   * @param exact as in the published CSV
+   */
+  record Number(String text, String exact) implements Cell {}
+
+  /**
+   * An estimate with its limits.
+   *
+   * @param lower empty where there is none, like {@code upper}
+   */
+  record Estimate(String text, String exact, String lower, String upper) implements Cell {}
+
+  /** The data do not support a value. */
+  record None() implements Cell {}
+}
