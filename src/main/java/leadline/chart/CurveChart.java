@@ -27,7 +27,7 @@ public record CurveChart(
   private static final int WIDTH = 720;
   private static final int HEIGHT = 380;
   private static final double LEFT = 64;
-  private static final double RIGHT = 700;
+  private static final double RIGHT = 692;
   private static final double TOP = 40;
   private static final double BOTTOM = 320;
 
@@ -86,6 +86,7 @@ public record CurveChart(
       pen.box("no-data-area", from, TOP, RIGHT, BOTTOM, title);
       pen.path("hatch", new Hatching(from, TOP, RIGHT, BOTTOM).path(), title);
       pen.line("no-data-edge", from, TOP, from, BOTTOM, title);
+      pen.words("no-data", RIGHT, TOP - 8, "end", "no data");
     }
   }
 

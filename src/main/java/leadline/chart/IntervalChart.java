@@ -3,19 +3,28 @@ package leadline.chart;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 
 /**
  * Estimates with their limits, one below the other: a diamond on a line with ends. A row without an
- * estimate says why in words; an open upper limit ends in an arrow.
+ * estimate says why in words; a limit that is open or beyond the axis ends in an arrow.
+ *
+ * @param reference a figure to compare with, drawn through all rows; empty for none
  */
 public record IntervalChart(
-    String id, String title, String description, Measure measure, List<Row> rows) {
+    String id,
+    String title,
+    String description,
+    Measure measure,
+    OptionalDouble reference,
+    List<Row> rows) {
 
   private static final int WIDTH = 720;
   private static final double LEFT = 190;
   private static final double RIGHT = 500;
   private static final double ROW = 24;
   private static final double TOP = 14;
+  private static final int MOST_ROWS = 34;
   private static final int LONGEST_LABEL = 26;
   private static final double GREATEST_OF_MEDIAN = 4;
 
@@ -47,17 +56,33 @@ public record IntervalChart(
     }
   }
 
-  public Drawing drawing() {
-    Pen pen = new Pen();
-    double bottom = TOP + ROW * rows.size();
+  /** All rows on one scale, in as many drawings as sheets of paper need. */
+  public List<Drawing> drawings() {
     Scale scale = Scale.upTo(reach(), LEFT, RIGHT);
+    int sheets = Math.max(1, (rows.size() + MOST_ROWS - 1) / MOST_ROWS);
+    return IntStream.range(0, sheets).mapToObj(sheet -> drawing(scale, sheet, sheets)).toList();
+  }
+
+  private Drawing drawing(Scale scale, int sheet, int sheets) {
+    List<Row> drawn =
+        rows.subList(sheet * MOST_ROWS, Math.min(rows.size(), (sheet + 1) * MOST_ROWS));
+    Pen pen = new Pen();
+    double bottom = TOP + ROW * drawn.size();
     axis(pen, scale, bottom);
+    reference.ifPresent(
+        value -> pen.line("reference", scale.at(value), TOP, scale.at(value), bottom, "all"));
     double middle = TOP + ROW / 2;
-    for (Row row : rows) {
+    for (Row row : drawn) {
       draw(pen, scale, row, middle);
       middle += ROW;
     }
-    return new Drawing(id, title, description, WIDTH, (int) Math.ceil(bottom) + 44, pen.marks());
+    return new Drawing(
+        sheets == 1 ? id : id + "-" + (sheet + 1),
+        sheets == 1 ? title : "%s (%d of %d)".formatted(title, sheet + 1, sheets),
+        description,
+        WIDTH,
+        (int) Math.ceil(bottom) + 44,
+        pen.marks());
   }
 
   /** Wide limits of a few rows must not press all others against zero. */

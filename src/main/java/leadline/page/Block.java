@@ -8,6 +8,9 @@ public sealed interface Block {
 
   record Prose(String text) implements Block {}
 
+  /** Of what the blocks up to the next heading speak. */
+  record Heading(String text) implements Block {}
+
   record Points(List<Point> points) implements Block {
     public Points {
       points = List.copyOf(points);
@@ -16,8 +19,12 @@ public sealed interface Block {
 
   record Table(TableView table) implements Block {}
 
-  /** A chart and the table of its figures. */
-  record Chart(Drawing drawing, TableView table) implements Block {}
+  /** A chart, in several drawings where it is long, and the table of its figures. */
+  record Chart(List<Drawing> drawings, TableView table) implements Block {
+    public Chart {
+      drawings = List.copyOf(drawings);
+    }
+  }
 
   /**
    * A sentence that stands on rows.

@@ -3,7 +3,15 @@ package leadline.page;
 /** A cell of a table on a page: what is read, and what a copy as CSV holds. */
 public sealed interface Cell {
 
-  record Words(String text) implements Cell {}
+  record Words(String text) implements Cell {
+
+    private static final int LONG = 36;
+
+    /** The class of the style sheet: long texts may be broken anywhere. */
+    public String style() {
+      return text.length() > LONG ? "long" : "words";
+    }
+  }
 
   /**
    * A number.

@@ -33,7 +33,7 @@ sealed interface Shown {
   /** A column's name without its unit, and the unit. */
   static String heading(TableColumn<?> column) {
     String unit = column.unit();
-    String name = column.name().replaceFirst("_(h|share|per_million_h)$", "").replace('_', ' ');
+    String name = column.name().replaceFirst("_(h|per_million_h)$", "").replace('_', ' ');
     return unit.isEmpty() || unit.equals("1") ? name : name + ", " + unit;
   }
 

@@ -4,18 +4,18 @@ import static leadline.page.Tables.having;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.Optional;
 import leadline.chart.CurveChart;
 import leadline.chart.IntervalChart;
 import leadline.chart.Measure;
 import leadline.publish.Numbers;
 import leadline.summary.EvidenceColumns;
-import leadline.summary.Level;
 import leadline.summary.SharedColumns;
 import leadline.summary.SpringBreakage;
 import leadline.summary.SpringSurvival;
 import leadline.summary.TableRow;
-import leadline.summary.Window;
+import leadline.summary.TableSpec;
 
 /** What the fleet found of one spring: by hours band, and broken by age. */
 record SpringFigures(Tables tables, String component, String spring) {
@@ -36,11 +36,11 @@ record SpringFigures(Tables tables, String component, String spring) {
     List<Block> blocks = new ArrayList<>();
     List<TableRow> bands = bands();
     if (!bands.isEmpty()) {
-      blocks.add(new Block.Chart(bandChart(bands).drawing(), bandTable(bands)));
+      blocks.add(new Block.Chart(bandChart(bands).drawings(), bandTable(bands)));
     }
     List<TableRow> ages = survival();
     if (ages.stream().anyMatch(row -> row.find(SpringSurvival.BROKEN_BY.estimate()).isPresent())) {
-      blocks.add(new Block.Chart(curve(ages).drawing(), ageTable(ages)));
+      blocks.add(new Block.Chart(List.of(curve(ages).drawing()), ageTable(ages)));
     } else {
       blocks.add(new Block.Prose(refused(ages)));
     }
@@ -50,36 +50,31 @@ record SpringFigures(Tables tables, String component, String spring) {
   private String refused(List<TableRow> ages) {
     return ages.stream()
         .findFirst()
-        .map(row -> "There is no curve of " + spring + " broken by age: " + Verdicts.of(row) + ".")
-        .orElse("There is no curve of " + spring + " broken by age.");
+        .map(row -> "There is no curve of " + Named.words(spring) + " broken by age: " + Verdicts.of(row) + ".")
+        .orElse("There is no curve of " + Named.words(spring) + " broken by age.");
   }
 
   private List<TableRow> bands() {
-    return tables.rows(
-        SpringBreakage.SPEC,
-        having(SharedColumns.LEVEL, Level.FLEET.word()),
-        having(SharedColumns.WINDOW, Window.SINCE_START.word()),
-        having(SharedColumns.COMPONENT, component),
-        having(SharedColumns.PART, spring));
+    return rows(SpringBreakage.SPEC);
   }
 
   private List<TableRow> survival() {
-    return tables.rows(
-        SpringSurvival.SPEC,
-        having(SharedColumns.LEVEL, Level.FLEET.word()),
-        having(SharedColumns.WINDOW, Window.SINCE_START.word()),
-        having(SharedColumns.COMPONENT, component),
-        having(SharedColumns.PART, spring));
+    return rows(SpringSurvival.SPEC);
+  }
+
+  private List<TableRow> rows(TableSpec spec) {
+    return Subject.ofFleet(tables, component).rows(spec, having(SharedColumns.PART, spring));
   }
 
   private IntervalChart bandChart(List<TableRow> bands) {
     return new IntervalChart(
         id("bands"),
-        "%s %s: found broken of those opened, by hours since new".formatted(component, spring),
+        "%s, %s: found broken of those opened, by hours since new".formatted(Named.sentence(component), Named.words(spring)),
         "A diamond is the share of opened springs that were broken, the line its 95 % limits. The"
             + " pale bar reaches from the share of all overhauled springs if every unopened one"
             + " were sound to the share if every one were broken. The table below has the figures.",
         SHARE_OF_OPENED,
+        OptionalDouble.empty(),
         bands.stream().map(SpringFigures::band).toList());
   }
 
@@ -95,8 +90,8 @@ record SpringFigures(Tables tables, String component, String spring) {
   private TableView bandTable(List<TableRow> bands) {
     return Tables.view(
         id("bands-table"),
-        "%s %s by hours since new; the whole fleet since its records began"
-            .formatted(component, spring),
+        "%s, %s by hours since new; the whole fleet since its records began"
+            .formatted(Named.sentence(component), Named.words(spring)),
         SpringBreakage.SPEC,
         bands,
         Tables.columns(
@@ -114,7 +109,7 @@ record SpringFigures(Tables tables, String component, String spring) {
   private CurveChart curve(List<TableRow> ages) {
     return new CurveChart(
         id("curve"),
-        "%s %s: share broken by age".formatted(component, spring),
+        "%s, %s: share broken by age".formatted(Named.sentence(component), Named.words(spring)),
         "Steps are the share by the openings alone, with uprights for its 95 % limits; the smooth"
             + " line is a Weibull distribution fitted to the same lives, between dashed 95 %"
             + " limits. Ages at which no spring was seen are hatched. The table below has the"
@@ -159,7 +154,7 @@ record SpringFigures(Tables tables, String component, String spring) {
   private TableView ageTable(List<TableRow> ages) {
     return Tables.view(
         id("curve-table"),
-        "%s %s broken by age; the vessels that open it as a routine".formatted(component, spring),
+        "%s, %s broken by age; the vessels that open it as a routine".formatted(Named.sentence(component), Named.words(spring)),
         SpringSurvival.SPEC,
         ages,
         Tables.columns(

@@ -17,9 +17,16 @@ public record TableView(
     List<Head> heads,
     List<List<Cell>> rows) {
 
+  private static final int MOST_UPRIGHT = 13;
+
   public TableView {
     heads = List.copyOf(heads);
     rows = List.copyOf(rows);
+  }
+
+  /** The classes of the style sheet: many columns need a sheet of paper laid on its side. */
+  public String style() {
+    return heads.size() > MOST_UPRIGHT ? "table wide" : "table";
   }
 
   /**

@@ -188,7 +188,7 @@ class ReportPagesTest {
     for (org.w3c.dom.Node node = figure.getNextSibling();
         node != null;
         node = node.getNextSibling()) {
-      if (node instanceof Element element) {
+      if (node instanceof Element element && element.getAttribute("class").contains("table")) {
         return element;
       }
     }
