@@ -16,7 +16,9 @@ public record StackChart(
   private static final double LEFT = 150;
   private static final double RIGHT = 640;
   private static final double ROW = 24;
-  private static final double TOP = 44;
+  private static final double TOP = 52;
+  private static final int KINDS_ON_A_LINE = 3;
+  private static final double KIND_WIDTH = 190;
 
   public StackChart {
     kinds = List.copyOf(kinds);
@@ -104,12 +106,11 @@ public record StackChart(
   }
 
   private void legend(Pen pen) {
-    double x = 4;
-    double y = 6;
-    for (Kind kind : kinds) {
-      piece(pen, kind, new Hatching(x, y, x + 20, y + 13), "");
-      pen.words("tick", x + 25, y + 11, "start", kind.name());
-      x += 32 + 6.4 * kind.name().length();
+    for (int i = 0; i < kinds.size(); i++) {
+      double x = LEFT + i % KINDS_ON_A_LINE * KIND_WIDTH;
+      double y = 6 + i / KINDS_ON_A_LINE * 20.0;
+      piece(pen, kinds.get(i), new Hatching(x, y, x + 20, y + 13), "");
+      pen.words("tick", x + 26, y + 11, "start", kinds.get(i).name());
     }
   }
 }

@@ -56,7 +56,7 @@ final class FindingsByPart {
         : List.of(
             new Block.Chart(
                 chart.drawings(),
-                view("findings-table", "The same in figures, since records began", rows)));
+                view("findings-table", "Findings in figures, since records began", rows)));
   }
 
   private static TableView view(String id, String caption, List<TableRow> rows) {

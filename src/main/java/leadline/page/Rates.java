@@ -96,7 +96,7 @@ final class Rates {
     return new Block.Chart(
         chart.drawings(),
         rateTable(
-            "The same in figures, since records began",
+            "Breakdown rates in figures, since records began",
             rows,
             SharedColumns.STRATUM,
             SharedColumns.LEVEL));

@@ -26,7 +26,7 @@ public record TableView(
 
   /** The classes of the style sheet: many columns need a sheet of paper laid on its side. */
   public String style() {
-    return heads.size() > MOST_UPRIGHT ? "table wide" : "table";
+    return heads.stream().mapToInt(Head::published).sum() > MOST_UPRIGHT ? "table wide" : "table";
   }
 
   /**
@@ -35,5 +35,11 @@ public record TableView(
    * @param columns of the published table, separated by blanks: one, or an estimate and its limits
    * @param style {@code words} or {@code number}
    */
-  public record Head(String columns, String label, String style) {}
+  public record Head(String columns, String label, String style) {
+
+    /** How many columns of the published table it holds. */
+    int published() {
+      return columns.split(" ").length;
+    }
+  }
 }

@@ -185,8 +185,8 @@ class ChartsTest {
                 new StackChart.Kind("hatched", "left out")),
             List.of(new StackChart.Bar("nozzle", List.of(2L, 0L, 8L), "10")));
     Drawing drawing = chart.drawing();
-    assertEquals("M150 48H248V64H150Z", paths(drawing, "piece-black").get(1));
-    assertTrue(paths(drawing, "piece-white").contains("M248 48H640V64H248Z"));
+    assertEquals("M150 56H248V72H150Z", paths(drawing, "piece-black").get(1));
+    assertTrue(paths(drawing, "piece-white").contains("M248 56H640V72H248Z"));
     assertEquals(
         List.of("nozzle: failed 2"),
         strokes(drawing, "piece-black").map(Mark.Stroke::title).filter(t -> !t.isEmpty()).toList());
