@@ -5,12 +5,7 @@ import java.util.Locale;
 
 /** Counts of several kinds, end to end in one bar a row; kinds differ by fill, not by colour. */
 public record StackChart(
-    String id,
-    String title,
-    String description,
-    String counted,
-    List<Kind> kinds,
-    List<Bar> bars) {
+    String id, String title, String description, String counted, List<Kind> kinds, List<Bar> bars) {
 
   private static final int WIDTH = 720;
   private static final double LEFT = 150;
@@ -43,24 +38,20 @@ public record StackChart(
       counts = List.copyOf(counts);
     }
 
-    private long sum() {
-      return counts.stream().mapToLong(Long::longValue).sum();
+    private double sum() {
+      return counts.stream().mapToDouble(Long::doubleValue).sum();
     }
   }
 
   public Drawing drawing() {
     Pen pen = new Pen();
     legend(pen);
-    Scale scale = Scale.upTo(bars.stream().mapToLong(Bar::sum).max().orElse(1), LEFT, RIGHT);
+    Scale scale = Scale.upTo(bars.stream().mapToDouble(Bar::sum).max().orElse(1), LEFT, RIGHT);
     double bottom = TOP + ROW * bars.size();
     for (double tick : scale.ticks()) {
       pen.line("grid", scale.at(tick), TOP, scale.at(tick), bottom, "");
       pen.words(
-          "tick",
-          scale.at(tick),
-          bottom + 16,
-          "middle",
-          String.format(Locale.ROOT, "%,.0f", tick));
+          "tick", scale.at(tick), bottom + 16, "middle", String.format(Locale.ROOT, "%,.0f", tick));
     }
     pen.line("axis", LEFT, bottom, RIGHT, bottom, "");
     pen.words("axis-name", (LEFT + RIGHT) / 2, bottom + 36, "middle", counted);
@@ -74,12 +65,11 @@ public record StackChart(
 
   private void draw(Pen pen, Scale scale, Bar bar, double top) {
     pen.words("label", LEFT - 8, top + 16, "end", bar.label());
-    long before = 0;
+    double before = 0;
     for (int i = 0; i < kinds.size(); i++) {
       long count = bar.counts().get(i);
       if (count > 0) {
-        String title =
-            "%s: %s %,d".formatted(bar.label(), kinds.get(i).name(), count);
+        String title = "%s: %s %,d".formatted(bar.label(), kinds.get(i).name(), count);
         piece(
             pen,
             kinds.get(i),
@@ -107,8 +97,9 @@ public record StackChart(
 
   private void legend(Pen pen) {
     for (int i = 0; i < kinds.size(); i++) {
-      double x = LEFT + i % KINDS_ON_A_LINE * KIND_WIDTH;
-      double y = 6 + i / KINDS_ON_A_LINE * 20.0;
+      int line = i / KINDS_ON_A_LINE;
+      double x = LEFT + KIND_WIDTH * (i - line * KINDS_ON_A_LINE);
+      double y = 6 + 20.0 * line;
       piece(pen, kinds.get(i), new Hatching(x, y, x + 20, y + 13), "");
       pen.words("tick", x + 26, y + 11, "start", kinds.get(i).name());
     }

@@ -109,7 +109,7 @@ public sealed interface OverhaulProblem extends Problem {
       implements OverhaulProblem {
     @Override
     public String evidence() {
-      return ("%s is on record at %s and at %s at the same time. Its hours at neither are counted.")
+      return "%s is on record at %s and at %s at the same time. Its hours at neither are counted."
           .formatted(item.label(), position, elsewhere);
     }
 

@@ -77,7 +77,7 @@ public record UnregisteredMachine(MachineId machine, long readings, long overhau
 
   @Override
   public String evidence() {
-    return ("The machine %s is not in the register; records that name it: readings %d, overhauls %d.")
+    return "The machine %s is not in the register; records that name it: readings %d, overhauls %d."
         .formatted(machine.machine(), readings, overhauls);
   }
 

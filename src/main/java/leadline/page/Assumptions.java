@@ -38,6 +38,10 @@ final class Assumptions {
                         "The curve by the openings assumes no form. The fitted curve assumes a"
                             + " Weibull distribution; beyond the oldest part on record, where the"
                             + " chart is hatched, nothing but that assumption speaks.",
+                        "Limits of a fit with fewer than 10 failures may miss the true value somewhat"
+                            + " more often than their level says. Limits of restricted means are"
+                            + " approximate; with fewer than 10 completed intervals the true mean"
+                            + " may well lie below them.",
                         "Limits by bootstrap of vessels take vessels, not springs, as independent;"
                             + " limits by profile likelihood or binomial take springs as"
                             + " independent.")

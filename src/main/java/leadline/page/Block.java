@@ -32,5 +32,10 @@ public sealed interface Block {
    * @param link to these rows; empty for a sentence without
    * @param linkText where the link leads
    */
-  record Point(String sentence, String link, String linkText) {}
+  record Point(String sentence, String link, String linkText) {
+    /** A share and its sign stay on one line. */
+    public Point {
+      sentence = sentence.replaceAll("(\\d) %", "$1\u00a0%");
+    }
+  }
 }

@@ -72,8 +72,7 @@ final class BreakdownsOfTheMonth implements Decision {
     boolean apart =
         month
             .find(ComponentRates.RATE.lower())
-            .flatMap(
-                lower -> year.find(ComponentRates.RATE.upper()).map(upper -> lower > upper))
+            .flatMap(lower -> year.find(ComponentRates.RATE.upper()).map(upper -> lower > upper))
             .orElse(false);
     return apart
         ? "That is more than the year lets expect: decide who finds out what has changed."
@@ -81,11 +80,7 @@ final class BreakdownsOfTheMonth implements Decision {
   }
 
   private static String vessels(Subject subject) {
-    return subject
-        .at(Level.VESSEL)
-        .in(Window.MONTH)
-        .rows(ComponentRates.SPEC, BREAKDOWN)
-        .stream()
+    return subject.at(Level.VESSEL).in(Window.MONTH).rows(ComponentRates.SPEC, BREAKDOWN).stream()
         .filter(row -> row.need(EvidenceColumns.EVENTS) > 0)
         .map(row -> Named.data(row.need(SharedColumns.STRATUM)) + " " + events(row))
         .collect(Collectors.joining(", "));

@@ -14,11 +14,11 @@ public sealed interface Cell {
   }
 
   /**
-   * A number.
+   * A number by itself.
    *
    * @param exact as in the published CSV
    */
-  record Number(String text, String exact) implements Cell {}
+  record Figure(String text, String exact) implements Cell {}
 
   /**
    * An estimate with its limits.

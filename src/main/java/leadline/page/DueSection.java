@@ -47,14 +47,17 @@ final class DueSection {
   }
 
   private static void addDue(List<Block> blocks, NamedTable due) {
-    NamedTable pressing =
-        due.where(row -> PRESSING.contains(due.text(row, "standing")));
+    NamedTable pressing = due.where(row -> PRESSING.contains(due.text(row, "standing")));
     List<TableRow> sorted =
         pressing.rows().stream()
             .sorted(
                 Comparator.comparing((TableRow row) -> due.text(row, "standing"))
                     .reversed()
-                    .thenComparing(row -> due.value(row, "remaining_h").map(Double.class::cast).orElse(Double.MAX_VALUE)))
+                    .thenComparing(
+                        row ->
+                            due.value(row, "remaining_h")
+                                .map(Double.class::cast)
+                                .orElse(Double.MAX_VALUE)))
             .toList();
     blocks.add(
         new Block.Prose(

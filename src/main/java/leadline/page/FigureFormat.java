@@ -27,7 +27,7 @@ enum FigureFormat {
   COUNT {
     @Override
     Cell cell(Object value) {
-      return new Cell.Number(Numbers.count((Long) value), value.toString());
+      return new Cell.Figure(Numbers.count((Long) value), value.toString());
     }
   },
   HOURS {
@@ -86,6 +86,6 @@ enum FigureFormat {
   }
 
   Cell cell(Object value) {
-    return new Cell.Number(inWords((Double) value), CsvTable.shortest((Double) value));
+    return new Cell.Figure(inWords((Double) value), CsvTable.shortest((Double) value));
   }
 }

@@ -25,8 +25,7 @@ final class OverduePositions implements Decision {
   }
 
   private static Optional<Block.Point> point(NamedTable due, Component component) {
-    NamedTable ofComponent =
-        due.where(row -> due.text(row, "component").equals(component.name()));
+    NamedTable ofComponent = due.where(row -> due.text(row, "component").equals(component.name()));
     NamedTable overdue = standing(ofComponent, "overdue");
     if (overdue.rows().isEmpty()) {
       return Optional.empty();

@@ -64,8 +64,7 @@ final class PoorReports implements Decision {
     List<TableRow> files = tables.rows(IntakeLog.SPEC);
     long refused = files.stream().mapToLong(file -> file.need(IntakeLog.ROWS_REFUSED)).sum();
     long read = files.stream().mapToLong(file -> file.need(IntakeLog.ROWS_READ)).sum();
-    long affected =
-        files.stream().filter(file -> file.need(IntakeLog.ROWS_REFUSED) > 0).count();
+    long affected = files.stream().filter(file -> file.need(IntakeLog.ROWS_REFUSED) > 0).count();
     return refused == 0
         ? Optional.empty()
         : Optional.of(

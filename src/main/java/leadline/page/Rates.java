@@ -68,7 +68,8 @@ final class Rates {
                             row.need(SharedColumns.COMPONENT), row, ComponentRates.RATE))
                 .toList());
     return new Block.Chart(
-        chart.drawings(), rateTable("Rates of the whole fleet", all, SharedColumns.COMPONENT, SharedColumns.WINDOW));
+        chart.drawings(),
+        rateTable("Rates of the whole fleet", all, SharedColumns.COMPONENT, SharedColumns.WINDOW));
   }
 
   /** Breakdown rates of each vessel beside the fleet's. */
@@ -77,8 +78,7 @@ final class Rates {
     List<TableRow> ofFleet = fleet.rows(ComponentRates.SPEC, BREAKDOWN);
     List<TableRow> models = fleet.at(Level.MODEL).rows(ComponentRates.SPEC, BREAKDOWN);
     List<TableRow> vessels = fleet.at(Level.VESSEL).rows(ComponentRates.SPEC, BREAKDOWN);
-    List<TableRow> rows =
-        Stream.of(ofFleet, models, vessels).flatMap(List::stream).toList();
+    List<TableRow> rows = Stream.of(ofFleet, models, vessels).flatMap(List::stream).toList();
     IntervalChart chart =
         new IntervalChart(
             "rates-chart",

@@ -16,8 +16,7 @@ final class Reading {
     return new Section(
         "cautions",
         "Cautions",
-        List.of(
-            new Block.Points(issue.cautions().stream().map(Reading::sentence).toList())));
+        List.of(new Block.Points(issue.cautions().stream().map(Reading::sentence).toList())));
   }
 
   /** Who decides, and what the figures are not: the last two of the cautions. */

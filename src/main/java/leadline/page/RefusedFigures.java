@@ -37,8 +37,7 @@ final class RefusedFigures implements Decision {
   private static String parts(Tables tables, Catalogue catalogue, Verdict verdict) {
     return catalogue.components().stream()
         .flatMap(
-            component ->
-                Subject.ofFleet(tables, component.name()).rows(PartFindings.SPEC).stream())
+            component -> Subject.ofFleet(tables, component.name()).rows(PartFindings.SPEC).stream())
         .filter(row -> row.need(EvidenceColumns.VERDICT).equals(verdict.word()))
         .map(RefusedFigures::name)
         .collect(Collectors.joining("; "));

@@ -3,7 +3,6 @@ package leadline.page;
 import java.util.ArrayList;
 import java.util.List;
 import leadline.summary.IntakeLog;
-import leadline.summary.SharedColumns;
 import leadline.summary.TableRow;
 import leadline.summary.UnmappedWords;
 
@@ -17,20 +16,7 @@ record Reporting(Tables tables) {
             "A vessel with questions open is not a bad vessel: its figures are only less sure. One"
                 + " that reports everything may look worse than one that reports little."));
     NamedTable.find(tables, "vessel_queries")
-        .ifPresent(
-            queries ->
-                blocks.add(
-                    new Block.Table(
-                        queries.view(
-                            "questions",
-                            "Questions to the vessels",
-                            "vessel",
-                            "query",
-                            "kind",
-                            "record",
-                            "question",
-                            "settled_by",
-                            "age_days"))));
+        .ifPresent(queries -> blocks.addAll(new Questions(queries).blocks()));
     blocks.add(new Block.Table(refused()));
     if (!tables.rows(UnmappedWords.SPEC).isEmpty()) {
       blocks.add(new Block.Table(words()));

@@ -4,8 +4,8 @@ import static leadline.page.Tables.having;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import leadline.chart.CurveChart;
 import leadline.chart.IntervalChart;
 import leadline.chart.Measure;
@@ -50,7 +50,13 @@ record SpringFigures(Tables tables, String component, String spring) {
   private String refused(List<TableRow> ages) {
     return ages.stream()
         .findFirst()
-        .map(row -> "There is no curve of " + Named.words(spring) + " broken by age: " + Verdicts.of(row) + ".")
+        .map(
+            row ->
+                "There is no curve of "
+                    + Named.words(spring)
+                    + " broken by age: "
+                    + Verdicts.of(row)
+                    + ".")
         .orElse("There is no curve of " + Named.words(spring) + " broken by age.");
   }
 
@@ -69,7 +75,8 @@ record SpringFigures(Tables tables, String component, String spring) {
   private IntervalChart bandChart(List<TableRow> bands) {
     return new IntervalChart(
         id("bands"),
-        "%s, %s: found broken of those opened, by hours since new".formatted(Named.sentence(component), Named.words(spring)),
+        "%s, %s: found broken of those opened, by hours since new"
+            .formatted(Named.sentence(component), Named.words(spring)),
         "A diamond is the share of opened springs that were broken, the line its 95 % limits. The"
             + " pale bar reaches from the share of all overhauled springs if every unopened one"
             + " were sound to the share if every one were broken. The table below has the figures.",
@@ -154,7 +161,8 @@ record SpringFigures(Tables tables, String component, String spring) {
   private TableView ageTable(List<TableRow> ages) {
     return Tables.view(
         id("curve-table"),
-        "%s, %s broken by age; the vessels that open it as a routine".formatted(Named.sentence(component), Named.words(spring)),
+        "%s, %s broken by age; the vessels that open it as a routine"
+            .formatted(Named.sentence(component), Named.words(spring)),
         SpringSurvival.SPEC,
         ages,
         Tables.columns(

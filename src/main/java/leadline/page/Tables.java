@@ -13,7 +13,7 @@ import leadline.summary.TableSpec;
 record Tables(List<PublishedTable> published) {
 
   /** A page with longer tables would be slow to open on board. */
-  private static final int MOST_ROWS = 600;
+  private static final int MOST_ROWS = 1_000;
 
   static Tables of(Issue issue) {
     return new Tables(issue.tables());

@@ -63,7 +63,10 @@ class ChartsTest {
 
   @Test
   void anOpenLimitEndsInAnArrowAtTheEdge() {
-    Drawing drawing = chart(row("a", some(0.5), some(0.2), NONE), row("b", some(1), NONE, NONE)).drawings().get(0);
+    Drawing drawing =
+        chart(row("a", some(0.5), some(0.2), NONE), row("b", some(1), NONE, NONE))
+            .drawings()
+            .get(0);
     assertEquals(
         List.of("M252 26L500 26", "M252 21L252 31", "M494 21L500 26L494 31"),
         paths(drawing, "limits"));
@@ -80,10 +83,13 @@ class ChartsTest {
   @Test
   void oneWideLimitDoesNotPressTheOthersTogether() {
     IntervalChart.Row narrow = row("a", some(1), some(0.5), some(2));
-    Drawing drawing = chart(narrow, narrow, narrow, row("b", some(3), some(1), some(400))).drawings().get(0);
-    assertTrue(words(drawing, "tick").stream().mapToDouble(Double::parseDouble).max().orElse(0) < 20);
+    Drawing drawing =
+        chart(narrow, narrow, narrow, row("b", some(3), some(1), some(400))).drawings().get(0);
     assertTrue(
-        strokes(drawing, "limits").anyMatch(stroke -> stroke.title().endsWith("(beyond the axis)")));
+        words(drawing, "tick").stream().mapToDouble(Double::parseDouble).max().orElse(0) < 20);
+    assertTrue(
+        strokes(drawing, "limits")
+            .anyMatch(stroke -> stroke.title().endsWith("(beyond the axis)")));
   }
 
   @Test
@@ -91,7 +97,8 @@ class ChartsTest {
     Drawing drawing = chart(row("a", some(0.5), some(0.2), some(1))).drawings().get(0);
     for (String style : List.of("limits", "estimate")) {
       assertTrue(
-          strokes(drawing, style).allMatch(stroke -> stroke.title().equals("a: a in words")), style);
+          strokes(drawing, style).allMatch(stroke -> stroke.title().equals("a: a in words")),
+          style);
     }
   }
 
@@ -124,7 +131,8 @@ class ChartsTest {
     return new CurveChart.Point(age, share, some(share / 2), some(1), age + " h");
   }
 
-  private static CurveChart curves(List<CurveChart.Point> steps, List<CurveChart.Point> curve, double last) {
+  private static CurveChart curves(
+      List<CurveChart.Point> steps, List<CurveChart.Point> curve, double last) {
     return new CurveChart("id", "title", "words", AGE, SHARE, steps, curve, last);
   }
 

@@ -50,7 +50,7 @@ class DecisionTest {
 
   private static List<String> sentences(Decision rule, PublishedTable... tables) {
     return rule.points(new Tables(List.of(tables)), CATALOGUE).stream()
-        .map(Block.Point::sentence)
+        .map(point -> point.sentence().replace('\u00a0', ' '))
         .toList();
   }
 
@@ -73,10 +73,8 @@ class DecisionTest {
                 Fleets.rate("compressor-valve", "fleet", "all", "12-months", 4, 4_120_000),
                 0.26,
                 2.49),
-            limits(
-                Fleets.rate("compressor-valve", "vessel", "dunlin", "month", 2, 200_000), 1, 30),
-            limits(
-                Fleets.rate("compressor-valve", "vessel", "knot", "month", 0, 100_000), 0, 30),
+            limits(Fleets.rate("compressor-valve", "vessel", "dunlin", "month", 2, 200_000), 1, 30),
+            limits(Fleets.rate("compressor-valve", "vessel", "knot", "month", 0, 100_000), 0, 30),
             limits(
                 Fleets.rate("compressor-valve", "vessel", "teal", "month", 1, 112_000), 0.2, 50)));
   }

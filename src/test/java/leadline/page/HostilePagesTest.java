@@ -90,13 +90,7 @@ class HostilePagesTest {
   private static PublishedTable questions(List<String> texts) {
     List<TableRow> rows = new ArrayList<>();
     for (String text : texts) {
-      rows.add(
-          QUERIES
-              .row()
-              .with(VESSEL, text)
-              .with(QUERY, "Q-" + rows.size())
-              .with(QUESTION, "Is \"" + text + "\" right?")
-              .build());
+      rows.add(question(text, "Q-" + rows.size(), "Is \"" + text + "\" right?"));
     }
     return new PublishedTable(QUERIES, rows);
   }
@@ -130,7 +124,8 @@ class HostilePagesTest {
   void everyTextIsReadBackAsItWasWritten() throws IOException {
     HtmlFile page = report(List.of(questions(TEXTS), words(TEXTS)));
     Set<String> cells = new HashSet<>();
-    Stream.of("td", "th").forEach(tag -> page.elements(tag).forEach(cell -> cells.add(cell.getTextContent())));
+    Stream.of("td", "th")
+        .forEach(tag -> page.elements(tag).forEach(cell -> cells.add(cell.getTextContent())));
     for (String text : TEXTS) {
       assertTrue(cells.contains(text), text);
       assertTrue(cells.contains("Is \"" + text + "\" right?"), text);
@@ -145,7 +140,8 @@ class HostilePagesTest {
     Files.delete(folder.resolve("report"));
     HtmlFile page = report(List.of(questions(TEXTS), words(TEXTS)));
     assertEquals(known, namesIn(page));
-    page.elements("a").forEach(link -> assertFalse(link.getAttribute("href").contains("javascript")));
+    page.elements("a")
+        .forEach(link -> assertFalse(link.getAttribute("href").contains("javascript")));
     String html = Files.readString(page.path());
     assertEquals(2, html.split("<script>", -1).length, "one script");
     assertEquals(2, html.split("</script>", -1).length, "one script");
@@ -166,8 +162,30 @@ class HostilePagesTest {
   @Test
   void aNameInASentenceCannotTurnWhatFollows() throws IOException {
     HtmlFile page = report(List.of(questions(List.of("\u202Eretsam"))));
-    String sentences = page.elements("ul").stream().map(Element::getTextContent).toList().toString();
+    String sentences =
+        page.elements("ul").stream().map(Element::getTextContent).toList().toString();
     assertTrue(sentences.contains("\u2068\u202Eretsam\u2069 1. Send each vessel"), sentences);
+  }
+
+  @Test
+  void eachVesselIsAskedItsOldestQuestionsFirst() throws IOException {
+    List<TableRow> rows = new ArrayList<>();
+    for (int i = 0; i < 9; i++) {
+      rows.add(question("dunlin", "Q-" + i, "old " + i));
+    }
+    rows.add(question("teal", "Q-9", "only"));
+    HtmlFile page = report(List.of(new PublishedTable(QUERIES, rows)));
+    List<String> cells = page.elements("td").stream().map(Element::getTextContent).toList();
+    assertTrue(cells.containsAll(List.of("old 0", "old 4", "only")), cells.toString());
+    assertFalse(cells.contains("old 5"), "the sixth");
+    String text = page.document().getDocumentElement().getTextContent();
+    assertTrue(text.contains("The 5 oldest questions to each vessel; the file has all 10."), text);
+    assertTrue(text.contains("\u2068dunlin\u2069: 9 questions,"), text);
+    assertTrue(text.contains("\u2068teal\u2069: 1 question,"), text);
+  }
+
+  private static TableRow question(String vessel, String query, String question) {
+    return QUERIES.row().with(VESSEL, vessel).with(QUERY, query).with(QUESTION, question).build();
   }
 
   @Test
@@ -184,16 +202,14 @@ class HostilePagesTest {
     List<TableRow> files = new ArrayList<>();
     List<TableRow> rates = new ArrayList<>();
     for (int vessel = 0; vessel < 200; vessel++) {
-      files.add(file("findings_%03d.csv".formatted(vessel)));
       rates.add(rate("vessel-%03d".formatted(vessel)));
-      for (int question = 0; question < 60; question++) {
+      for (int question = 0; question < 6; question++) {
+        files.add(file("findings_%03d_%d.csv".formatted(vessel, question)));
         questions.add(
-            QUERIES
-                .row()
-                .with(VESSEL, "vessel-%03d".formatted(vessel))
-                .with(QUERY, "Q-" + question)
-                .with(QUESTION, "The reading is left out; send it as the log has it. ".repeat(6))
-                .build());
+            question(
+                "vessel-%03d".formatted(vessel),
+                "Q-" + question,
+                "The reading is left out; send it as the log has it. ".repeat(6)));
       }
     }
     HtmlFile page =
@@ -204,11 +220,9 @@ class HostilePagesTest {
                 new PublishedTable(ComponentRates.SPEC, rates)));
     long bytes = Files.size(page.path());
     assertTrue(bytes < 5_000_000, bytes + " bytes");
-    assertTrue(
-        page.document()
-            .getDocumentElement()
-            .getTextContent()
-            .contains("The first 600 of 12,000 rows; all are in the file."));
+    String text = page.document().getDocumentElement().getTextContent();
+    assertTrue(text.contains("The 5 oldest questions to each vessel; the file has all 1,200."));
+    assertTrue(text.contains("The first 1,000 of 1,200 rows; all are in the file."));
   }
 
   private static TableRow file(String name) {
