@@ -50,6 +50,8 @@ class ArchitectureTest {
           row("history"),
           row("summary"),
           row("publish", JSON, PARQUET, HADOOP, "org.dhatim.fastexcel.."),
+          row("chart"),
+          row("page", "gg.jte.."),
           row("sample", "org.hipparchus.."),
           row("estimate", JSON, "de.siegmar.fastcsv.."),
           row("lake", PARQUET, HADOOP, "org.apache.spark..", "org.apache.iceberg..", "scala.."),

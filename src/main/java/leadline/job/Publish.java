@@ -18,8 +18,10 @@ import leadline.lake.KnownAt;
 import leadline.lake.Lake;
 import leadline.lake.Results;
 import leadline.lake.Run;
+import leadline.page.Pages;
 import leadline.problem.FileTrouble;
 import leadline.publish.Boundary;
+import leadline.publish.Documents;
 import leadline.publish.Issue;
 import leadline.publish.MonthInWords;
 import leadline.publish.Publication;
@@ -57,12 +59,21 @@ final class Publish {
     Issue issue = new Issue(manifest, standing(run, step.choice()), tables, cautions);
     try {
       List<Path> links =
-          new Publication(step.out(), new ReturnSheets(catalogue), boundary).publish(issue);
+          new Publication(step.out(), documents(), boundary).publish(issue);
       return new StepOutcome.Published(run, links, words(issue));
     } catch (IOException e) {
       throw new UnusableRequest(
           "Cannot publish into " + step.out() + ": " + FileTrouble.inWords(e) + ".");
     }
+  }
+
+  private Documents documents() {
+    Documents pages = new Pages(catalogue);
+    Documents returns = new ReturnSheets(catalogue);
+    return (issue, folder) -> {
+      pages.write(issue, folder);
+      returns.write(issue, folder);
+    };
   }
 
   private List<String> words(Issue issue) {

@@ -4,13 +4,13 @@ import leadline.summary.TableColumn;
 import leadline.summary.ValueType;
 
 /** How a column's values are written. */
-enum CellKind {
+public enum CellKind {
   TEXT,
   COUNT,
   REAL,
   MOMENT;
 
-  static CellKind of(TableColumn<?> column) {
+  public static CellKind of(TableColumn<?> column) {
     ValueType<?> type = column.type();
     if (type instanceof ValueType.Text) {
       return TEXT;

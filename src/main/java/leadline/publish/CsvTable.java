@@ -19,7 +19,7 @@ import leadline.summary.TableRow;
  * A table as CSV after RFC 4180, in UTF-8 without a byte order mark and with line feeds. An empty
  * field is an absent value.
  */
-final class CsvTable {
+public final class CsvTable {
 
   /** What a reader of the CSV must know about texts; the Parquet files hold them unguarded. */
   static final String GUARD_IN_WORDS =
@@ -71,7 +71,7 @@ final class CsvTable {
    * millionth and from a thousand million million on. {@code Double.toString} of Java 17 is not
    * always the shortest.
    */
-  static String shortest(double number) {
+  public static String shortest(double number) {
     double magnitude = Math.abs(number);
     if (magnitude == 0) {
       return "0";

@@ -106,12 +106,7 @@ final class FigureInWords {
   }
 
   private static String meaning(Verdict verdict) {
-    return switch (verdict) {
-      case OK -> "";
-      case TOO_FEW -> ": fewer than 5 events, neither to rank nor to fit";
-      case INSUFFICIENT -> ": nothing to divide by";
-      case SELECTIVE_OPENING -> ": not opened as a routine, so no share of all";
-      case WRONG_CLOCK -> ": does not age by these hours";
-    };
+    String words = VerdictInWords.of(verdict);
+    return words.isEmpty() ? "" : ": " + words;
   }
 }

@@ -1,0 +1,67 @@
+package leadline.page;
+
+import java.util.ArrayList;
+import java.util.List;
+import leadline.fleet.Catalogue;
+import leadline.fleet.Component;
+import leadline.publish.Issue;
+import leadline.summary.Level;
+
+/** The page that a superintendent opens on the first of the month. */
+record MonthlyReport(Issue issue, Catalogue catalogue) {
+
+  private static final List<Decision> DECISIONS =
+      List.of(
+          new OverduePositions(),
+          new BreakdownsOfTheMonth(),
+          new BrokenSprings(),
+          new RefusedFigures(),
+          new PoorReports());
+
+  Page page() {
+    Tables tables = Tables.of(issue);
+    List<String> components = catalogue.components().stream().map(Component::name).toList();
+    List<Section> sections = new ArrayList<>();
+    sections.add(decisions(tables));
+    DueSection.of(tables).ifPresent(sections::add);
+    sections.add(new SpringSection(tables, catalogue).section());
+    sections.add(
+        new Section(
+            "findings",
+            "Findings by part",
+            List.of(new Block.Table(FindingsByPart.table(tables, components)))));
+    sections.add(
+        new Section(
+            "rates",
+            "Rates and intervals",
+            List.of(
+                Rates.fleet(tables, components),
+                new Block.Table(Rates.intervals(tables, components, Level.FLEET)))));
+    sections.add(new Reporting(tables).section());
+    sections.add(Reading.cautions(issue));
+    sections.add(Reading.howToRead());
+    return new Page(
+        "Fleet report, " + Named.month(issue.manifest().month()),
+        Header.facts(issue),
+        Reading.authority(issue),
+        components.stream()
+            .map(component -> new Page.Link(component + ".html", Named.sentence(component)))
+            .toList(),
+        sections);
+  }
+
+  private Section decisions(Tables tables) {
+    List<Block> blocks = new ArrayList<>();
+    for (Decision rule : DECISIONS) {
+      List<Block.Point> points = rule.points(tables, catalogue);
+      if (!points.isEmpty()) {
+        blocks.add(new Block.Heading(rule.heading()));
+        blocks.add(new Block.Points(points));
+      }
+    }
+    if (blocks.isEmpty()) {
+      blocks.add(new Block.Prose("No rule found anything in the tables that needs a decision."));
+    }
+    return new Section("decisions", "What needs a decision this month", blocks);
+  }
+}

@@ -1,0 +1,88 @@
+package leadline.page;
+
+import java.util.List;
+import java.util.Optional;
+import leadline.publish.CsvTable;
+import leadline.summary.TableColumn;
+import leadline.summary.TableRow;
+import leadline.summary.TableSpec;
+
+/** One or three columns of a published table as one column of a page. */
+sealed interface Shown {
+
+  TableView.Head head();
+
+  Cell cell(TableRow row);
+
+  /** A column, together with its limits where the table has them. */
+  static Shown of(TableSpec spec, TableColumn<?> column, String heading) {
+    if (FigureFormat.of(column).isNumber()) {
+      Optional<TableColumn<?>> lower = named(spec, column.name() + "_lo95");
+      Optional<TableColumn<?>> upper = named(spec, column.name() + "_hi95");
+      if (lower.isPresent() && upper.isPresent()) {
+        return new WithLimits(column, lower.get(), upper.get(), heading);
+      }
+    }
+    return new Single(column, heading);
+  }
+
+  private static Optional<TableColumn<?>> named(TableSpec spec, String name) {
+    return spec.columns().stream().filter(column -> column.name().equals(name)).findFirst();
+  }
+
+  /** A column's name without its unit, and the unit. */
+  static String heading(TableColumn<?> column) {
+    String unit = column.unit();
+    String name = column.name().replaceFirst("_(h|per_million_h)$", "").replace('_', ' ');
+    return unit.isEmpty() || unit.equals("1") ? name : name + ", " + unit;
+  }
+
+  /** A column by itself. */
+  record Single(TableColumn<?> column, String heading) implements Shown {
+    @Override
+    public TableView.Head head() {
+      return new TableView.Head(
+          column.name(), heading, FigureFormat.of(column).isNumber() ? "number" : "words");
+    }
+
+    @Override
+    public Cell cell(TableRow row) {
+      return row.find(column)
+          .map(value -> FigureFormat.of(column).cell(value))
+          .orElseGet(Cell.None::new);
+    }
+  }
+
+  /** An estimate with its limits. */
+  record WithLimits(
+      TableColumn<?> estimate, TableColumn<?> lower, TableColumn<?> upper, String heading)
+      implements Shown {
+
+    @Override
+    public TableView.Head head() {
+      return new TableView.Head(
+          String.join(" ", List.of(estimate.name(), lower.name(), upper.name())),
+          heading + " (95 % limits)",
+          "number");
+    }
+
+    @Override
+    public Cell cell(TableRow row) {
+      Optional<Double> value = row.find(estimate).map(Double.class::cast);
+      Optional<Double> from = row.find(lower).map(Double.class::cast);
+      Optional<Double> to = row.find(upper).map(Double.class::cast);
+      if (value.isEmpty() && from.isEmpty() && to.isEmpty()) {
+        return new Cell.None();
+      }
+      return new Cell.Estimate(
+          new EstimateInWords(FigureFormat.of(estimate)).of(value, from, to),
+          exact(value),
+          exact(from),
+          exact(to));
+    }
+
+    private static String exact(Optional<Double> number) {
+      return number.map(CsvTable::shortest).orElse("");
+    }
+  }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package leadline.chart;
+
+import org.jspecify.annotations.NullMarked;

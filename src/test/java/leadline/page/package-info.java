@@ -1,0 +1,4 @@
+@NullMarked
+package leadline.page;
+
+import org.jspecify.annotations.NullMarked;
