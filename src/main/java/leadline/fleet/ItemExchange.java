@@ -2,7 +2,7 @@ package leadline.fleet;
 
 import java.io.Serializable;
 import java.util.List;
-import java.util.SortedSet;
+import java.util.NavigableSet;
 import java.util.TreeSet;
 
 /**
@@ -10,7 +10,7 @@ import java.util.TreeSet;
  *
  * @param groups of vessels, none of which is in two
  */
-public record ItemExchange(List<SortedSet<String>> groups) implements Serializable {
+public record ItemExchange(List<NavigableSet<String>> groups) implements Serializable {
 
   /** Each vessel has its own items. */
   public static final ItemExchange NONE = new ItemExchange(List.of());
@@ -20,11 +20,13 @@ public record ItemExchange(List<SortedSet<String>> groups) implements Serializab
   }
 
   /**
+   * Vessels of one list exchange items.
+   *
    * @param groups lists of vessels
    */
   public static ItemExchange among(List<List<String>> groups) {
     return new ItemExchange(
-        groups.stream().<SortedSet<String>>map(vessels -> new TreeSet<>(vessels)).toList());
+        groups.stream().<NavigableSet<String>>map(vessels -> new TreeSet<>(vessels)).toList());
   }
 
   /** A name for the vessels with which this one exchanges items: its own where with none. */
@@ -32,7 +34,7 @@ public record ItemExchange(List<SortedSet<String>> groups) implements Serializab
     return groups.stream()
         .filter(group -> group.contains(vessel))
         .findFirst()
-        .map(SortedSet::first)
+        .map(NavigableSet::first)
         .orElse(vessel);
   }
 }

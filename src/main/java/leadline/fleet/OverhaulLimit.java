@@ -9,8 +9,7 @@ import java.io.Serializable;
  * @param source a document and its section, or {@code common practice, no source}
  */
 public record OverhaulLimit<T extends Comparable<T> & Serializable>(
-    LimitBy by, T length, String source)
-    implements Serializable, Comparable<OverhaulLimit<T>> {
+    LimitBy by, T length, String source) implements Serializable, Comparable<OverhaulLimit<T>> {
 
   /** The shorter first. */
   @Override

@@ -13,13 +13,13 @@ import leadline.quantity.RunningHours;
 record Counter(Optional<RunningHours> full) {
 
   static Counter ofDigits(Optional<Integer> digits) {
-    return new Counter(
-        digits.map(known -> RunningHours.ofHours(Math.round(Math.pow(10, known)))));
+    return new Counter(digits.map(known -> RunningHours.ofHours(Math.round(Math.pow(10, known)))));
   }
 
   /** Hours run from one reading to a later one; none where the machine cannot have run so. */
   Optional<RunningHours> increment(Reading from, Reading to) {
-    return increment(from.hours(), to.hours()).filter(hours -> isPossible(hours, from.at(), to.at()));
+    return increment(from.hours(), to.hours())
+        .filter(hours -> isPossible(hours, from.at(), to.at()));
   }
 
   /** As the figures are, through a roll-over where they fall and the counter can have been full. */

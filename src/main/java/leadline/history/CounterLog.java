@@ -54,7 +54,7 @@ final class CounterLog {
   private void trust(List<Reading> chain) {
     int next = 0;
     for (int i = 0; i < readings.size(); i++) {
-      if (next < chain.size() && readings.get(i) == chain.get(next)) {
+      if (next < chain.size() && readings.get(i).equals(chain.get(next))) {
         trusted.put(i, readings.get(i));
         next++;
       }
@@ -168,19 +168,22 @@ final class CounterLog {
       return Optional.empty();
     }
     RunningHours lower =
-        before.get().hours().max(
-            after.get().hours().minus(Counter.most(reading.at(), after.get().at())));
+        before
+            .get()
+            .hours()
+            .max(after.get().hours().minus(Counter.most(reading.at(), after.get().at())));
     RunningHours upper =
-        after.get().hours().min(
-            before.get().hours().plus(Counter.most(before.get().at(), reading.at())));
+        after
+            .get()
+            .hours()
+            .min(before.get().hours().plus(Counter.most(before.get().at(), reading.at())));
     List<Map.Entry<RunningHours, HourRule>> fitting =
         DigitSlips.behind(reading.hours()).entrySet().stream()
             .filter(slip -> isBetween(slip.getKey(), lower, upper))
             .toList();
     return fitting.size() == 1 && around.explain(reading) != HourRule.ANOTHER_DAY
         ? Optional.of(
-            new Mended(
-                reading, fitting.get(0).getValue(), fitting.get(0).getKey(), lower, upper))
+            new Mended(reading, fitting.get(0).getValue(), fitting.get(0).getKey(), lower, upper))
         : Optional.empty();
   }
 

@@ -75,8 +75,7 @@ final class DigitSlips {
 
   private void replace(int place, char digit) {
     if (place < digits.length()) {
-      put(
-          digits.substring(0, place) + digit + digits.substring(place + 1), HourRule.DIGIT_MISREAD);
+      put(digits.substring(0, place) + digit + digits.substring(place + 1), HourRule.DIGIT_MISREAD);
     }
   }
 

@@ -37,8 +37,7 @@ record HourMark(
    * @param unseen hours that may have been run besides, while no counter was read
    */
   record Doubt(RunningHours repaired, RunningHours interpolated, RunningHours unseen) {
-    static final Doubt NONE =
-        new Doubt(RunningHours.ZERO, RunningHours.ZERO, RunningHours.ZERO);
+    static final Doubt NONE = new Doubt(RunningHours.ZERO, RunningHours.ZERO, RunningHours.ZERO);
 
     Doubt repaired(RunningHours more) {
       return new Doubt(repaired.plus(more), interpolated, unseen);

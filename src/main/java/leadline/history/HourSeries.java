@@ -47,10 +47,7 @@ public final class HourSeries {
 
   /** Hours run in a period, as far as it lies between the first and the last trusted reading. */
   public Exposure exposure(Period period) {
-    return span()
-        .flatMap(period::overlap)
-        .map(this::within)
-        .orElse(Exposure.NONE);
+    return span().flatMap(period::overlap).map(this::within).orElse(Exposure.NONE);
   }
 
   /**

@@ -164,8 +164,7 @@ final class HourSeriesBuilder {
         new HourMark(
             reading.at(),
             hours,
-            new Slack(
-                mended.value().minus(mended.lower()), mended.upper().minus(mended.value())),
+            new Slack(mended.value().minus(mended.lower()), mended.upper().minus(mended.value())),
             last.doubt().repaired(increment),
             last.offset(),
             Step.MENDED));
@@ -175,9 +174,7 @@ final class HourSeriesBuilder {
     if (Counter.isPossible(reading.hours(), last.at(), reading.at())) {
       mark(reading, last, reading.hours(), last.offset(), Step.COUNTED);
     } else {
-      leaveOut(
-          reading,
-          isCountersOwn(reading, last) ? HourRule.MIXED : HourRule.IMPOSSIBLE);
+      leaveOut(reading, isCountersOwn(reading, last) ? HourRule.MIXED : HourRule.IMPOSSIBLE);
     }
   }
 

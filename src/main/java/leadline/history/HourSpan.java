@@ -9,7 +9,9 @@ import leadline.quantity.RunningHours;
 /** The stretch from one trusted reading to the next, or to itself. */
 record HourSpan(HourMark from, HourMark to) {
 
-  /** A month, and the days by which the end of one may be read late (common practice, no source). */
+  /**
+   * A month, and the days by which the end of one may be read late (common practice, no source).
+   */
   static final Duration LONGEST_PLAIN = Duration.ofDays(45);
 
   /** The hours at a moment of the span, with the least and the most that they can have been. */

@@ -18,11 +18,7 @@ sealed interface JudgedReading {
    * @param upper the most that they allow
    */
   record Mended(
-      Reading reading,
-      HourRule rule,
-      RunningHours value,
-      RunningHours lower,
-      RunningHours upper)
+      Reading reading, HourRule rule, RunningHours value, RunningHours lower, RunningHours upper)
       implements JudgedReading {}
 
   /** Not used. */

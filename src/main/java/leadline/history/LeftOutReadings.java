@@ -59,8 +59,7 @@ final class LeftOutReadings {
               new CopiedReadings(
                   first.machine(), first.at(), last.at(), first.hours(), first.origin());
           case REVOLUTIONS ->
-              new OtherDial(
-                  first.machine(), first.at(), last.at(), run.size(), first.origin());
+              new OtherDial(first.machine(), first.at(), last.at(), run.size(), first.origin());
           default ->
               new ReadingsContradict(
                   first.machine(),
@@ -73,8 +72,7 @@ final class LeftOutReadings {
     run.clear();
   }
 
-  private static ReadingProblem alone(
-      Reading reading, HourRule why, Optional<HourMark> before) {
+  private static ReadingProblem alone(Reading reading, HourRule why, Optional<HourMark> before) {
     return switch (why) {
       case MIXED ->
           new MixedReading(

@@ -54,8 +54,7 @@ public record PositionStanding(
    * @param opened none where that is not on record since the item came into sight
    * @param run hours that the item ran since then, or since it came into sight
    */
-  public record ShutPart(
-      Part part, Optional<Instant> opened, RunningHours run) {}
+  public record ShutPart(Part part, Optional<Instant> opened, RunningHours run) {}
 
   PositionStanding with(List<ShutPart> parts) {
     return new PositionStanding(component, position, item, since, run, parts);
@@ -73,8 +72,10 @@ public record PositionStanding(
       List<Stint> stints,
       Optional<RunningHours> newAt) {
     List<PlacedVisit> overhauls = PositionIntervals.overhauls(stints);
-    Since since = newAt.<Since>map(hours -> new Since.New(machine.start()))
-        .orElseGet(() -> new Since.Unknown(machine.start()));
+    Since since =
+        newAt
+            .<Since>map(hours -> new Since.New(machine.start()))
+            .orElseGet(() -> new Since.Unknown(machine.start()));
     RunningHours from = newAt.orElseGet(() -> machine.hoursAt(machine.start()));
     if (!overhauls.isEmpty()) {
       PlacedVisit last = overhauls.get(overhauls.size() - 1);

@@ -41,8 +41,7 @@ record Surroundings(List<Reading> trusted, Counter counter) {
   /** Whether the figure could have been read at another moment, between the readings there. */
   private boolean fits(Reading reading, Instant moment) {
     Reading moved =
-        new Reading(
-            reading.machine(), moment, reading.hours(), reading.kind(), reading.origin());
+        new Reading(reading.machine(), moment, reading.hours(), reading.kind(), reading.origin());
     return before(moment).filter(other -> follows(other, moved)).isPresent()
         && from(moment).filter(other -> follows(moved, other)).isPresent();
   }

@@ -61,7 +61,8 @@ final class ReturnRules {
     List<Fill<?>> ofFinding = ReturnLayout.OF_FINDING;
     return filled.stream()
         .filter(
-            cell -> part.isPresent() != ofFinding.stream().anyMatch(fill -> fill.cell().equals(cell)))
+            cell ->
+                part.isPresent() != ofFinding.stream().anyMatch(fill -> fill.cell().equals(cell)))
         .<ReturnFault>map(
             cell ->
                 part.isPresent()

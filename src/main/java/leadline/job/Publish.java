@@ -58,8 +58,7 @@ final class Publish {
     RunManifest manifest = manifest(run, begun);
     Issue issue = new Issue(manifest, standing(run, step.choice()), tables, cautions);
     try {
-      List<Path> links =
-          new Publication(step.out(), documents(), boundary).publish(issue);
+      List<Path> links = new Publication(step.out(), documents(), boundary).publish(issue);
       return new StepOutcome.Published(run, links, words(issue));
     } catch (IOException e) {
       throw new UnusableRequest(

@@ -8,8 +8,8 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import leadline.summary.IntakeStanding;
 import leadline.origin.BatchTimes;
+import leadline.summary.IntakeStanding;
 
 /**
  * The batches and withdrawals committed up to a moment: what was known then. Rows of batches that

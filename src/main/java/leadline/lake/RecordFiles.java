@@ -41,8 +41,7 @@ public final class RecordFiles {
     return engine
         .context()
         .parallelize(stretches, slices)
-        .flatMapToPair(
-            new PackByPool(knownAt.placeOfBatch(), knownAt.vesselNames(), exchange))
+        .flatMapToPair(new PackByPool(knownAt.placeOfBatch(), knownAt.vesselNames(), exchange))
         .groupByKey(slices);
   }
 

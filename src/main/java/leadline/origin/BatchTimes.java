@@ -5,9 +5,7 @@ import java.time.Instant;
 import java.util.Map;
 import java.util.Optional;
 
-/**
- * When each batch known was committed, by its place in the list of committed batches.
- */
+/** When each batch known was committed, by its place in the list of committed batches. */
 public final class BatchTimes implements Serializable {
 
   private final Map<Long, Instant> committedAt;

@@ -121,7 +121,9 @@ final class ReturnWorkbook {
     if (column.equals(ReturnLayout.QUESTION)) {
       return WIDEST;
     }
-    return column.equals(ReturnLayout.SUBJECT) || column.equals(ReturnLayout.REMARK) ? WIDE : NARROW;
+    return column.equals(ReturnLayout.SUBJECT) || column.equals(ReturnLayout.REMARK)
+        ? WIDE
+        : NARROW;
   }
 
   static <E extends Enum<E> & Written> List<String> words(CellType.Word<E> type) {

@@ -47,10 +47,7 @@ record DueDates(
    * @param calendar the end of the calendar's limit
    */
   static DueDates of(
-      double hoursLeft,
-      Instant from,
-      Optional<RecentRunning> running,
-      Optional<Instant> calendar) {
+      double hoursLeft, Instant from, Optional<RecentRunning> running, Optional<Instant> calendar) {
     Optional<Instant> due =
         first(after(hoursLeft, from, rate(running.map(RecentRunning::mean))), calendar);
     return new DueDates(

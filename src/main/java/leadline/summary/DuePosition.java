@@ -22,8 +22,7 @@ record DuePosition(PositionStanding position, DueDates dates, Standing standing)
 
   /** The part opened longest ago in the item's hours, one never opened before all others. */
   private static final Comparator<ShutPart> LONGEST_SHUT_LAST =
-      Comparator.comparing((ShutPart part) -> part.opened().isEmpty())
-          .thenComparing(ShutPart::run);
+      Comparator.comparing((ShutPart part) -> part.opened().isEmpty()).thenComparing(ShutPart::run);
 
   enum Standing implements Written {
     OVERDUE,
@@ -34,7 +33,11 @@ record DuePosition(PositionStanding position, DueDates dates, Standing standing)
 
   /** Every position of a machine still in the fleet as the month ends. */
   static List<DuePosition> of(MachineHistory history, ReportMonth month) {
-    if (history.machine().validTo().filter(day -> !Days.endOf(day).isAfter(month.end())).isPresent()) {
+    if (history
+        .machine()
+        .validTo()
+        .filter(day -> !Days.endOf(day).isAfter(month.end()))
+        .isPresent()) {
       return List.of();
     }
     Optional<RecentRunning> running = RecentRunning.of(history);

@@ -34,8 +34,7 @@ final class FleetMonth implements VesselTable {
       TableColumn.given(
           "main_engine_month_h", "h", "hours that the main engines ran in the month, as observed");
   static final TableColumn<Double> YEAR_HOURS =
-      TableColumn.given(
-          "main_engine_year_h", "h", "the same since the calendar year began");
+      TableColumn.given("main_engine_year_h", "h", "the same since the calendar year began");
   static final TableColumn<Long> OVERHAULS =
       TableColumn.count("overhauls", "overhauls done in the month, of all components");
   static final TableColumn<Long> CONDITION = TableColumn.count("condition", "those on condition");
@@ -44,8 +43,7 @@ final class FleetMonth implements VesselTable {
   static final TableColumn<Long> SPRINGS =
       TableColumn.count("springs_overhauled", "springs in the items overhauled in the month");
   static final TableColumn<Long> SPRINGS_OPENED =
-      TableColumn.count(
-          "springs_opened", "those that were opened and their condition stated");
+      TableColumn.count("springs_opened", "those that were opened and their condition stated");
   static final TableColumn<Long> POSITIONS =
       TableColumn.count("positions", "the vessel's rows in due_list");
   static final TableColumn<Long> DUE_SOON = standing(Standing.DUE_SOON);
@@ -101,12 +99,7 @@ final class FleetMonth implements VesselTable {
           List.of(OVERHAULS, CONDITION, BREAKDOWNS, SPRINGS, SPRINGS_OPENED),
           List.of(POSITIONS, DUE_SOON, OVERDUE, DUE_UNKNOWN, QUESTIONS),
           List.of(
-              SINCE_RECORD,
-              SINCE_READING,
-              REPAIRED_SHARE,
-              QUESTIONS_PER_100,
-              STATED_SHARE,
-              GRADE));
+              SINCE_RECORD, SINCE_READING, REPAIRED_SHARE, QUESTIONS_PER_100, STATED_SHARE, GRADE));
 
   @Override
   public TableSpec spec() {
@@ -155,7 +148,9 @@ final class FleetMonth implements VesselTable {
         .with(SPRINGS, (long) springs.size())
         .with(
             SPRINGS_OPENED,
-            springs.stream().filter(state -> state.inspection() instanceof Inspection.Opened).count());
+            springs.stream()
+                .filter(state -> state.inspection() instanceof Inspection.Opened)
+                .count());
   }
 
   private static void addDue(TableRow.Builder row, List<MachineHistory> machines, Edition edition) {
@@ -179,10 +174,12 @@ final class FleetMonth implements VesselTable {
             .max(Long::compare);
     List<Exposure> exposures =
         machines.stream()
-            .map(machine -> machine.exposureWithin(Window.TWELVE_MONTHS.endingWith(edition.month())))
+            .map(
+                machine -> machine.exposureWithin(Window.TWELVE_MONTHS.endingWith(edition.month())))
             .toList();
     OptionalDouble repaired =
-        share(sum(exposures.stream().map(Exposure::repaired)).tenths(),
+        share(
+            sum(exposures.stream().map(Exposure::repaired)).tenths(),
             sum(exposures.stream().map(Exposure::hours)).tenths());
     OptionalDouble questions =
         share(100 * vessel.questions(), overhauls(machines, Window.SINCE_START, edition).size());
@@ -222,8 +219,7 @@ final class FleetMonth implements VesselTable {
   private static List<Visit> overhauls(
       List<MachineHistory> machines, Window window, Edition edition) {
     return machines.stream()
-        .flatMap(
-            machine -> Overhauls.within(machine, window.endingWith(edition.month())).stream())
+        .flatMap(machine -> Overhauls.within(machine, window.endingWith(edition.month())).stream())
         .toList();
   }
 

@@ -20,8 +20,7 @@ public final class VesselTables implements Serializable {
 
   /** In the order of publication. */
   private static final List<VesselTable> ALL =
-      List.of(
-          new DueList(), new FleetMonth(), new HoursReconciliation(), new VesselQueries());
+      List.of(new DueList(), new FleetMonth(), new HoursReconciliation(), new VesselQueries());
 
   private final Edition edition;
 

@@ -66,7 +66,11 @@ class GoldenTablesTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"due_list, vessel machine component position", "fleet_month, vessel", "hours_reconciliation, vessel machine at record"})
+  @CsvSource({
+    "due_list, vessel machine component position",
+    "fleet_month, vessel",
+    "hours_reconciliation, vessel machine at record"
+  })
   void everyRowAboutAVesselComesOutInItsPlace(String table, String keys) {
     Map<String, Map<String, String>> expected =
         byKey(Expected.rows(table), List.of(keys.split(" ")));

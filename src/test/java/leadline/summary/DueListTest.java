@@ -42,12 +42,15 @@ class DueListTest {
   private static PositionStanding overhauled(
       Component component, int unit, String on, long runHours, ShutPart... shut) {
     return standing(
-        component, unit, new Since.Overhaul(new OverhaulId("plover", "P-1"), end(on)), runHours, shut);
+        component,
+        unit,
+        new Since.Overhaul(new OverhaulId("plover", "P-1"), end(on)),
+        runHours,
+        shut);
   }
 
   private static PositionStanding unknown(int unit, long runHours) {
-    return standing(
-        TestCatalogue.INJECTOR, unit, new Since.Unknown(end("2020-12-31")), runHours);
+    return standing(TestCatalogue.INJECTOR, unit, new Since.Unknown(end("2020-12-31")), runHours);
   }
 
   private static PositionStanding standing(
@@ -77,7 +80,8 @@ class DueListTest {
     return new DueList()
         .rows(
             new VesselAccount(
-                new CurrentRecords("plover", List.of(), java.util.Set.of(), Census.EMPTY, List.of()),
+                new CurrentRecords(
+                    "plover", List.of(), java.util.Set.of(), Census.EMPTY, List.of()),
                 machine.alone(),
                 List.of(),
                 new BatchTimes(Map.of(), Rows.KNOWN_AT)),
@@ -200,11 +204,10 @@ class DueListTest {
   @Test
   void withoutAWholeMonthOnlyTheEarliestDayIsTold() {
     TableRow row =
-        rows(
-                TestMachine.engine("plover", "TWS-A", 6)
-                    .observed("2024-12-11", "2024-12-31")
-                    .running(10)
-                    .position(overhauled(TestCatalogue.INJECTOR, 1, "2024-12-11", 7_500)))
+        rows(TestMachine.engine("plover", "TWS-A", 6)
+                .observed("2024-12-11", "2024-12-31")
+                .running(10)
+                .position(overhauled(TestCatalogue.INJECTOR, 1, "2024-12-11", 7_500)))
             .get(0);
 
     assertEquals(
@@ -263,9 +266,7 @@ class DueListTest {
     for (TableRow row : rows(random.nextInt(25), drawn(random))) {
       row.find(DueList.REMAINING)
           .ifPresent(
-              left ->
-                  assertEquals(
-                      row.need(DueList.LIMIT), left + row.need(DueList.HOURS), 1e-9));
+              left -> assertEquals(row.need(DueList.LIMIT), left + row.need(DueList.HOURS), 1e-9));
       assertEquals(row.find(DueList.DUE_ON).isEmpty(), row.find(DueList.NO_DATE).isPresent());
       row.find(DueList.DUE_ON)
           .ifPresent(due -> assertTrue(row.need(DueList.DUE_EARLY).compareTo(due) <= 0));

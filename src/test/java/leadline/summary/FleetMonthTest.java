@@ -8,12 +8,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import leadline.origin.BatchTimes;
 import leadline.fleet.Reason;
 import leadline.history.Census;
 import leadline.history.Condition;
 import leadline.history.CurrentRecords;
 import leadline.history.VesselHistory;
+import leadline.origin.BatchTimes;
 import org.junit.jupiter.api.Test;
 
 /** A vessel with an engine that runs 20 h a day and a compressor that runs 5; by hand. */
@@ -90,8 +90,8 @@ class FleetMonthTest {
   }
 
   /**
-   * 366 of 9,150 h are repaired. Of the three overhauls' nozzles, springs and rings, and the valve's
-   * plate, 3 of 10 have a word about opening: 0.3 is below 0.5.
+   * 366 of 9,150 h are repaired. Of the three overhauls' nozzles, springs and rings, and the
+   * valve's plate, 3 of 10 have a word about opening: 0.3 is below 0.5.
    */
   @Test
   void theWorstIngredientIsTheGrade() {
