@@ -21,7 +21,7 @@ final class LogHabits {
   private static final Set<Long> OF_MINUTES = Set.of(1L, 2L, 3L, 4L, 5L);
 
   /** Copies are told from averages by being rarer than one in so many. */
-  private static final int FEWEST_BETWEEN_COPIES = 10;
+  private static final long FEWEST_BETWEEN_COPIES = 10;
 
   private LogHabits() {}
 
