@@ -168,9 +168,9 @@ class ChartsTest {
   @Test
   void hatchesStayWithinTheirBox() {
     String path = new Hatching(100, 10, 150, 40).path();
-    for (String line : path.substring(1).split("M")) {
-      for (String end : line.split("L")) {
-        String[] xy = end.split(" ");
+    for (String line : path.substring(1).split("M", -1)) {
+      for (String end : line.split("L", -1)) {
+        String[] xy = end.split(" ", -1);
         double x = Double.parseDouble(xy[0]);
         double y = Double.parseDouble(xy[1]);
         assertTrue(x >= 100 && x <= 150 && y >= 10 && y <= 40, end);

@@ -221,7 +221,7 @@ class ReportPagesTest {
       List<Element> cells = HtmlFile.in(row);
       Map<String, String> values = new LinkedHashMap<>();
       for (int i = 0; i < cells.size(); i++) {
-        String[] columns = heads.get(i).getAttribute("data-columns").split(" ");
+        String[] columns = heads.get(i).getAttribute("data-columns").split(" ", -1);
         String[] attributes = {"data-v", "data-lo", "data-hi"};
         for (int j = 0; j < columns.length; j++) {
           values.put(columns[j], exact(cells.get(i), attributes[j]));
