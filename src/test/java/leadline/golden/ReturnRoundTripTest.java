@@ -187,8 +187,10 @@ class ReturnRoundTripTest {
     Path anew = folder.resolve("findings_anew.csv");
     Files.writeString(
         anew,
-        "vessel,overhaul,part,opened,found,action,remark\n"
-            + "marrowgull,MG-15,main-spring,yes,broken,none,seen twice\n");
+        """
+        vessel,overhaul,part,opened,found,action,remark
+        marrowgull,MG-15,main-spring,yes,broken,none,seen twice
+        """);
     rows.addAll(read(anew, RecordKind.FINDINGS, 5));
     assertTrue(queries(tables(rows)).contains(BROKEN_AND_KEPT));
   }

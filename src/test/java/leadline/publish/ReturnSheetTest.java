@@ -170,7 +170,7 @@ class ReturnSheetTest {
     ExportFile export =
         new ExportFile(RecordKind.RETURNS, String.valueOf(file.getFileName()), FileDigest.of(file));
     FileOutcome outcome =
-        ExportReader.read(Path.of(file.getParent().toString()), export, CATALOGUE, READ_ON, sink);
+        ExportReader.read(file.resolveSibling(""), export, CATALOGUE, READ_ON, sink);
     assertTrue(outcome instanceof FileOutcome.FileTally, outcome.toString());
     return rows;
   }
