@@ -18,7 +18,7 @@ import leadline.fleet.MachineEntry;
 import leadline.fleet.MachineId;
 import leadline.fleet.Overhaul;
 import leadline.fleet.Reading;
-import leadline.history.OverhaulProblem.ItemNotSeenSince;
+import leadline.history.ItemProblem.ItemNotSeenSince;
 import leadline.problem.Checked;
 import leadline.problem.Problem;
 import leadline.quantity.RunningHours;

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import leadline.fleet.Item;
 import leadline.fleet.MachineId;
-import leadline.history.OverhaulProblem.OverhauledWhileFitted;
+import leadline.history.ItemProblem.OverhauledWhileFitted;
 import leadline.history.Stint.Ending;
 import leadline.problem.Checked;
 

@@ -8,8 +8,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import leadline.fleet.Overhaul;
-import leadline.history.OverhaulProblem.FittedTwice;
-import leadline.history.OverhaulProblem.InTwoPlaces;
+import leadline.history.ItemProblem.FittedTwice;
+import leadline.history.ItemProblem.InTwoPlaces;
 import leadline.problem.Checked;
 
 /** Puts one item's stints in order. Where it is in two places at once, it is trusted in neither. */

@@ -9,8 +9,8 @@ import java.util.stream.Stream;
 import leadline.fleet.Item;
 import leadline.fleet.Overhaul;
 import leadline.fleet.Position;
+import leadline.history.ItemProblem.RemovedNotFitted;
 import leadline.history.MistypedSerial.Cell;
-import leadline.history.OverhaulProblem.RemovedNotFitted;
 
 /**
  * Asks about items that came out of where they were not fitted: what else is known of them, and
