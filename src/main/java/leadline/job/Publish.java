@@ -19,6 +19,7 @@ import leadline.lake.Lake;
 import leadline.lake.Results;
 import leadline.lake.Run;
 import leadline.page.Briefings;
+import leadline.page.MonthMail;
 import leadline.page.Pages;
 import leadline.problem.FileTrouble;
 import leadline.publish.Boundary;
@@ -72,10 +73,12 @@ final class Publish {
     Documents pages = new Pages(catalogue);
     Documents briefings =
         new Briefings(catalogue, new Results(lake).rows(run, JobCards.SPEC));
+    Documents mail = new MonthMail(catalogue);
     Documents returns = new ReturnSheets(catalogue);
     return (issue, folder) -> {
       pages.write(issue, folder);
       briefings.write(issue, folder);
+      mail.write(issue, folder);
       returns.write(issue, folder);
     };
   }

@@ -38,7 +38,7 @@ record CardRow(Component component, TableRow due, TableRow row) {
         .orElseGet(
             () ->
                 new Cell.Words(
-                    "unknown, \u2265 " + Numbers.wholeHours(row.need(JobCards.SEEN))));
+                    "unknown, \u2265\u00a0" + Numbers.wholeHours(row.need(JobCards.SEEN))));
   }
 
   private String last(String lastOn) {
@@ -88,6 +88,6 @@ record CardRow(Component component, TableRow due, TableRow row) {
                         .formatted(
                             Numbers.share(chance.estimate()), Numbers.share(chance.lower()))
                     : FleetShare.inWords(chance.estimate(), chance.lower(), chance.upper()))
-        .orElseGet(() -> "worked at " + Numbers.hours(workedAt));
+        .orElseGet(() -> "none beyond " + Numbers.hours(curve.longest()));
   }
 }

@@ -44,7 +44,7 @@ record VesselBriefing(
           "Chance: of the piece being found failed at this opening, at the hours when the position"
               + " falls due (now, if overdue), given the hours at which it was last shown to work; in"
               + " brackets what the 95 % limits at both ages allow. > : its hours lie beyond those of"
-              + " which the table speaks, where the chance is greater still. Fleet: its own hours or"
+              + " which the table speaks, where the chance is greater still; none beyond: it was shown to work at hours beyond those. Fleet: its own hours or"
               + " life tell nothing, and only the share of those opened in the fleet is known.",
           "Laps: of this piece since it was renewed or came into sight, on record.",
           "Have ready: one a position where renewed as a routine; else positions times the fleet's"
