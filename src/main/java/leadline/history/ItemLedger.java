@@ -33,6 +33,7 @@ final class ItemLedger {
   private final Map<Part, Integer> lives = new HashMap<>();
   private final List<Seen> seen = new ArrayList<>();
   private final Map<Part, Opening> openings = new HashMap<>();
+  private final Map<Part, PartNotes> notes = new HashMap<>();
 
   private RunningHours clock = RunningHours.ZERO;
   private Optional<PlacedVisit> removal = Optional.empty();
@@ -62,25 +63,30 @@ final class ItemLedger {
     MachineId machine = stint.position().machine();
     removal = Optional.empty();
     if (stint.run().isPresent() || stint.ending() instanceof Ending.OutOfSight) {
-      inSight(stint.beginning());
+      inSight(stint.beginning(), stint.from());
     }
     if (stint.run().isEmpty()) {
       loseSight(machine);
     }
     clock = clock.plus(stint.run().orElse(RunningHours.ZERO));
     if (stint.ending() instanceof Ending.Removed removed) {
-      visit(removed.visit(), inSight(new Beginning.Unseen()));
+      visit(removed.visit(), inSight(new Beginning.Unseen(), stint.to()));
       removal = Optional.of(removed.visit());
     } else if (stint.ending() instanceof Ending.StillFitted) {
-      stay(stint.position(), inSight(new Beginning.Unseen()));
+      stay(stint.position(), inSight(new Beginning.Unseen(), stint.to()));
     }
   }
 
   /** The item as it is in sight; from now on, if it was not. */
-  private Sighting inSight(Beginning beginning) {
-    Sighting inSight = sighting.orElseGet(() -> Sighting.begin(component, clock, beginning.age()));
+  private Sighting inSight(Beginning beginning, Instant at) {
+    Sighting inSight = sighting.orElseGet(() -> begin(beginning, at));
     sighting = Optional.of(inSight);
     return inSight;
+  }
+
+  private Sighting begin(Beginning beginning, Instant at) {
+    component.parts().forEach(part -> notes.put(part, PartNotes.from(at)));
+    return Sighting.begin(component, clock, beginning.age());
   }
 
   /**
@@ -88,7 +94,7 @@ final class ItemLedger {
    * removed is the rest of that overhaul.
    */
   private void visitInWorkshop(PlacedVisit visit) {
-    Sighting inSight = inSight(new Beginning.Unseen());
+    Sighting inSight = inSight(new Beginning.Unseen(), visit.removedAt());
     if (visit.isOverhaul() && removal.filter(PlacedVisit::isCountedOverhaul).isPresent()) {
       Seen overhaul = seen.remove(seen.size() - 1);
       seen.add(overhaul.and(witness(visit, inSight)));
@@ -122,6 +128,7 @@ final class ItemLedger {
       if (finding.inspection() instanceof Inspection.Opened || finding.isRenewed()) {
         openings.put(part.part(), new Opening(visit.removedAt(), clock));
       }
+      notes.computeIfPresent(part.part(), (same, before) -> before.and(visit, finding));
       finding.hoursSinceNew().ifPresent(age -> part.dateFrom(age, clock));
       Evidence evidence = Evidence.of(visit, finding);
       part.witness(evidence, clock).ifPresent(end -> addLife(part, end, visit));
@@ -142,7 +149,7 @@ final class ItemLedger {
 
   private void stay(Position position, Sighting inSight) {
     MachineId machine = position.machine();
-    workbook.add(position, shutParts(inSight));
+    workbook.add(position, shutParts(inSight), standings(inSight));
     stop(inSight, LifeEnd.STILL_FITTED, machine);
     addInterval(inSight, Optional.empty(), machine);
     sighting = Optional.empty();
@@ -152,6 +159,12 @@ final class ItemLedger {
     return component.parts().stream()
         .filter(Part::isSeenOnlyOpened)
         .map(part -> shutPart(part, Optional.ofNullable(openings.get(part)), inSight.since()))
+        .toList();
+  }
+
+  private List<PartStanding> standings(Sighting inSight) {
+    return inSight.parts().stream()
+        .map(part -> java.util.Objects.requireNonNull(notes.get(part.part())).standing(part, clock))
         .toList();
   }
 

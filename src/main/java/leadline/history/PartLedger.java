@@ -68,6 +68,20 @@ final class PartLedger {
     return age;
   }
 
+  /** The moment on the item's clock when the piece came, or came into sight. */
+  RunningHours seenFrom() {
+    return seenFrom;
+  }
+
+  /** The age at which the piece was last shown to work. */
+  Optional<RunningHours> workedAt() {
+    return verifiedAt.flatMap(age::at);
+  }
+
+  boolean isKeptFailed() {
+    return stage == Stage.AFTER_FAILURE;
+  }
+
   /**
    * Takes the ship's word for the age of a part of unknown origin. A part that may fail unseen and
    * was of some age when first on record has survived openings that are not: counted from new, such

@@ -16,6 +16,7 @@ import leadline.quantity.RunningHours;
  * @param item none where what came out last was not fitted again
  * @param run hours that the machine ran since {@code since}
  * @param shut the parts of the item that nothing but opening tells of, in the catalogue's order
+ * @param parts every part of the item, in the catalogue's order; none where there is no item
  */
 public record PositionStanding(
     Component component,
@@ -23,10 +24,12 @@ public record PositionStanding(
     Optional<Item> item,
     Since since,
     RunningHours run,
-    List<ShutPart> shut) {
+    List<ShutPart> shut,
+    List<PartStanding> parts) {
 
   public PositionStanding {
     shut = List.copyOf(shut);
+    parts = List.copyOf(parts);
   }
 
   /** From when on its running is counted. */
@@ -56,8 +59,8 @@ public record PositionStanding(
    */
   public record ShutPart(Part part, Optional<Instant> opened, RunningHours run) {}
 
-  PositionStanding with(List<ShutPart> parts) {
-    return new PositionStanding(component, position, item, since, run, parts);
+  PositionStanding with(List<ShutPart> closed, List<PartStanding> fitted) {
+    return new PositionStanding(component, position, item, since, run, closed, fitted);
   }
 
   /**
@@ -88,6 +91,7 @@ public record PositionStanding(
         fitted(stints),
         since,
         machine.hoursAt(machine.end()).max(from).minus(from),
+        List.of(),
         List.of());
   }
 

@@ -37,6 +37,7 @@ final class Workbook {
   private final Map<MachineId, List<PartLife>> lives = new HashMap<>();
   private final Map<MachineId, List<PositionStanding>> standings = new HashMap<>();
   private final Map<Position, List<ShutPart>> shut = new HashMap<>();
+  private final Map<Position, List<PartStanding>> fitted = new HashMap<>();
 
   private record ItemPart(Item item, String part) {}
 
@@ -123,8 +124,9 @@ final class Workbook {
     add(standings, standing.position().machine(), standing);
   }
 
-  void add(Position position, List<ShutPart> parts) {
-    shut.put(position, parts);
+  void add(Position position, List<ShutPart> closed, List<PartStanding> parts) {
+    shut.put(position, closed);
+    fitted.put(position, parts);
   }
 
   MachineHistory history(MachineLog machine) {
@@ -136,11 +138,13 @@ final class Workbook {
         visits.getOrDefault(id, List.of()).stream().sorted(IN_TIME).toList(),
         intervals.getOrDefault(id, List.of()),
         lives.getOrDefault(id, List.of()),
-        standings.getOrDefault(id, List.of()).stream().map(this::withShutParts).toList());
+        standings.getOrDefault(id, List.of()).stream().map(this::withParts).toList());
   }
 
-  private PositionStanding withShutParts(PositionStanding standing) {
-    return standing.with(shut.getOrDefault(standing.position(), List.of()));
+  private PositionStanding withParts(PositionStanding standing) {
+    return standing.with(
+        shut.getOrDefault(standing.position(), List.of()),
+        fitted.getOrDefault(standing.position(), List.of()));
   }
 
   private static <T> void add(Map<MachineId, List<T>> lists, MachineId machine, T entry) {

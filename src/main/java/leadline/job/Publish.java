@@ -18,6 +18,8 @@ import leadline.lake.KnownAt;
 import leadline.lake.Lake;
 import leadline.lake.Results;
 import leadline.lake.Run;
+import leadline.page.Briefings;
+import leadline.page.MonthMail;
 import leadline.page.Pages;
 import leadline.problem.FileTrouble;
 import leadline.publish.Boundary;
@@ -31,6 +33,7 @@ import leadline.publish.RunManifest;
 import leadline.publish.Standing;
 import leadline.quantity.ReportMonth;
 import leadline.settings.Step;
+import leadline.summary.JobCards;
 import leadline.summary.PublishedTables;
 import leadline.summary.TableSpec;
 
@@ -58,7 +61,7 @@ final class Publish {
     RunManifest manifest = manifest(run, begun);
     Issue issue = new Issue(manifest, standing(run, step.choice()), tables, cautions);
     try {
-      List<Path> links = new Publication(step.out(), documents(), boundary).publish(issue);
+      List<Path> links = new Publication(step.out(), documents(run), boundary).publish(issue);
       return new StepOutcome.Published(run, links, words(issue));
     } catch (IOException e) {
       throw new UnusableRequest(
@@ -66,11 +69,16 @@ final class Publish {
     }
   }
 
-  private Documents documents() {
+  private Documents documents(Run run) {
     Documents pages = new Pages(catalogue);
+    Documents briefings =
+        new Briefings(catalogue, new Results(lake).rows(run, JobCards.SPEC));
+    Documents mail = new MonthMail(catalogue);
     Documents returns = new ReturnSheets(catalogue);
     return (issue, folder) -> {
       pages.write(issue, folder);
+      briefings.write(issue, folder);
+      mail.write(issue, folder);
       returns.write(issue, folder);
     };
   }

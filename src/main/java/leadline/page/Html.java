@@ -18,6 +18,9 @@ import java.util.Map;
  */
 final class Html {
 
+  private static final String NOTHING_ELSE =
+      "default-src 'none'; base-uri 'none'; form-action 'none'; style-src ";
+
   private final TemplateEngine templates =
       TemplateEngine.createPrecompiled(null, ContentType.Html, Html.class.getClassLoader());
   private final String style = resource("page.css");
@@ -32,11 +35,19 @@ final class Html {
     return html.toString();
   }
 
+  /** A briefing has no script. */
+  String of(Briefing briefing) {
+    String sheet = style + resource("briefing.css");
+    StringOutput html = new StringOutput();
+    templates.render(
+        "briefing.jte",
+        Map.of("briefing", briefing, "policy", NOTHING_ELSE + digest(sheet), "style", sheet),
+        html);
+    return html.toString();
+  }
+
   private String policy() {
-    return "default-src 'none'; base-uri 'none'; form-action 'none'; style-src "
-        + digest(style)
-        + "; script-src "
-        + digest(script);
+    return NOTHING_ELSE + digest(style) + "; script-src " + digest(script);
   }
 
   private static String digest(String content) {

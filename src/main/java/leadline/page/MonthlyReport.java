@@ -10,14 +10,6 @@ import leadline.summary.Level;
 /** The page that a superintendent opens on the first of the month. */
 record MonthlyReport(Issue issue, Catalogue catalogue) {
 
-  private static final List<Decision> DECISIONS =
-      List.of(
-          new OverduePositions(),
-          new BreakdownsOfTheMonth(),
-          new BrokenSprings(),
-          new RefusedFigures(),
-          new PoorReports());
-
   Page page() {
     Tables tables = Tables.of(issue);
     List<String> components = catalogue.components().stream().map(Component::name).toList();
@@ -52,16 +44,13 @@ record MonthlyReport(Issue issue, Catalogue catalogue) {
 
   private Section decisions(Tables tables) {
     List<Block> blocks = new ArrayList<>();
-    for (Decision rule : DECISIONS) {
-      List<Block.Point> points = rule.points(tables, catalogue);
-      if (!points.isEmpty()) {
-        blocks.add(new Block.Heading(rule.heading()));
-        blocks.add(new Block.Points(points));
-      }
+    for (Decisions.Asked asked : Decisions.of(tables, catalogue)) {
+      blocks.add(new Block.Heading(asked.heading()));
+      blocks.add(new Block.Points(asked.points()));
     }
     if (blocks.isEmpty()) {
-      blocks.add(new Block.Prose("No rule found anything in the tables that needs a decision."));
+      blocks.add(new Block.Prose(Decisions.NONE));
     }
-    return new Section("decisions", "What needs a decision this month", blocks);
+    return new Section("decisions", Decisions.HEADING, blocks);
   }
 }

@@ -22,7 +22,16 @@ final class Reading {
   /** Who decides, and what the figures are not: the last two of the cautions. */
   static String authority(Issue issue) {
     List<String> cautions = issue.cautions();
-    return String.join(" ", cautions.subList(Math.max(0, cautions.size() - 2), cautions.size()));
+    return String.join(" ", cautions.subList(beforeAuthority(cautions), cautions.size()));
+  }
+
+  /** The cautions before those. */
+  static List<String> workshopCautions(Issue issue) {
+    return issue.cautions().subList(0, beforeAuthority(issue.cautions()));
+  }
+
+  private static int beforeAuthority(List<String> cautions) {
+    return Math.max(0, cautions.size() - 2);
   }
 
   static Section howToRead() {

@@ -39,6 +39,12 @@ public final class MonthInWords {
 
   /** Lines of at most 80 characters, each ended by a line feed. */
   public static String of(RunManifest manifest, List<PublishedTable> tables, Catalogue catalogue) {
+    return paragraphs(manifest, tables, catalogue).toString();
+  }
+
+  /** The same, not yet broken into lines. */
+  public static Paragraphs paragraphs(
+      RunManifest manifest, List<PublishedTable> tables, Catalogue catalogue) {
     MonthInWords month = new MonthInWords(new FleetFigures(tables));
     month.text.add(
         "%s: the fleet since its records began, known at %s, 95 %% limits in brackets"
@@ -46,7 +52,7 @@ public final class MonthInWords {
     catalogue.components().forEach(month::addComponent);
     month.text.add(recordsInWords(manifest));
     month.text.add(CAUTION);
-    return month.text.toString();
+    return month.text;
   }
 
   private void addComponent(Component component) {

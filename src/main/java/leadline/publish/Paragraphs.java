@@ -1,39 +1,73 @@
 package leadline.publish;
 
-/** Text broken between words into lines of at most 80 characters. */
-final class Paragraphs {
+import java.util.ArrayList;
+import java.util.List;
 
-  private static final int WIDTH = 80;
+/** Text broken between words into lines of at most 80 characters; a longer word is cut. */
+public final class Paragraphs {
 
-  private final StringBuilder text = new StringBuilder();
+  public static final int WIDTH = 80;
 
-  void add(String paragraph) {
-    wrap("", paragraph);
+  private static final String STEP = "  ";
+
+  /**
+   * A paragraph, not yet broken.
+   *
+   * @param indent before its first line; further lines have two blanks more
+   */
+  public record Paragraph(String indent, String text) {}
+
+  private final List<Paragraph> paragraphs = new ArrayList<>();
+
+  public void add(String paragraph) {
+    paragraphs.add(new Paragraph("", paragraph));
   }
 
   /** A paragraph that belongs to the one before. */
-  void addBelow(String paragraph) {
-    wrap("  ", paragraph);
+  public void addBelow(String paragraph) {
+    paragraphs.add(new Paragraph(STEP, paragraph));
   }
 
-  private void wrap(String indent, String paragraph) {
+  public List<Paragraph> all() {
+    return List.copyOf(paragraphs);
+  }
+
+  private static void wrap(StringBuilder text, Paragraph paragraph) {
+    String indent = paragraph.indent();
     StringBuilder line = new StringBuilder(indent);
-    for (String word : paragraph.split(" ", -1)) {
+    for (String word : paragraph.text().split(" ", -1)) {
       if (line.length() + word.length() > WIDTH) {
-        endLine(line);
-        line = new StringBuilder(indent + "  ");
+        endLine(text, line);
+        line = new StringBuilder(indent + STEP);
       }
-      line.append(word).append(' ');
+      String rest = word;
+      while (line.length() + rest.length() > WIDTH) {
+        int cut = cut(rest, WIDTH - line.length());
+        endLine(text, line.append(rest, 0, cut));
+        rest = rest.substring(cut);
+        line = new StringBuilder(indent + STEP);
+      }
+      line.append(rest).append(' ');
     }
-    endLine(line);
+    endLine(text, line);
   }
 
-  private void endLine(StringBuilder line) {
-    text.append(line.toString().stripTrailing()).append('\n');
+  /** Never within a pair that is one character. */
+  private static int cut(String word, int most) {
+    return Character.isHighSurrogate(word.charAt(most - 1)) ? most - 1 : most;
+  }
+
+  private static void endLine(StringBuilder text, StringBuilder line) {
+    String written = line.toString().stripTrailing();
+    if (!written.isEmpty()) {
+      text.append(written).append('\n');
+    }
   }
 
   @Override
   public String toString() {
+    StringBuilder text = new StringBuilder();
+    paragraphs.forEach(paragraph -> wrap(text, paragraph));
     return text.toString();
   }
 }

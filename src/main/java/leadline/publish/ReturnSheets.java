@@ -1,7 +1,6 @@
 package leadline.publish;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -11,7 +10,6 @@ import java.util.Map;
 import java.util.TreeSet;
 import leadline.fleet.Catalogue;
 import leadline.fleet.RecordKind;
-import leadline.origin.FileDigest;
 import leadline.quantity.ReportMonth;
 import leadline.summary.DueList;
 import leadline.summary.TableColumn;
@@ -25,8 +23,6 @@ import leadline.summary.VesselQueries;
  * asked something. A sheet may be sent back under its name.
  */
 public final class ReturnSheets implements Documents {
-
-  private static final int LONGEST_NAME = 60;
 
   private final Catalogue catalogue;
 
@@ -72,13 +68,7 @@ public final class ReturnSheets implements Documents {
     return rows;
   }
 
-  /** Vessels come from exports, so a name may hold what no file name can. */
   private static String name(String vessel, ReportMonth month) {
-    String plain = vessel.replaceAll("[^\\p{L}\\p{N}.-]", "-");
-    if (!plain.equals(vessel) || plain.length() > LONGEST_NAME) {
-      String digest = FileDigest.of(vessel.getBytes(StandardCharsets.UTF_8)).hex().substring(0, 8);
-      plain = plain.substring(0, Math.min(plain.length(), LONGEST_NAME)) + "-" + digest;
-    }
-    return RecordKind.RETURNS.word() + "_" + plain + "_" + month;
+    return RecordKind.RETURNS.word() + "_" + VesselFile.name(vessel) + "_" + month;
   }
 }

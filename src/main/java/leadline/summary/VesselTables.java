@@ -18,9 +18,14 @@ import leadline.quantity.ReportMonth;
  */
 public final class VesselTables implements Serializable {
 
-  /** In the order of publication. */
+  /** In the order of publication; the job cards, which go into briefings only, last. */
   private static final List<VesselTable> ALL =
-      List.of(new DueList(), new FleetMonth(), new HoursReconciliation(), new VesselQueries());
+      List.of(
+          new DueList(),
+          new FleetMonth(),
+          new HoursReconciliation(),
+          new VesselQueries(),
+          new JobCards());
 
   private final Edition edition;
 

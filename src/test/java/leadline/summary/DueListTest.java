@@ -62,7 +62,8 @@ class DueListTest {
         Optional.of(new Item.AtPosition(position, 1)),
         since,
         RunningHours.ofHours(runHours),
-        List.of(shut));
+        List.of(shut),
+        List.of());
   }
 
   private static Component limited(long hours, int months) {
