@@ -32,10 +32,6 @@ final class DigitSlips {
   }
 
   private void collect(long tenths) {
-    for (int place = 0; place < digits.length(); place++) {
-      transpose(place);
-      dropAt(place);
-    }
     long factor = 1;
     for (int off = 1; off <= MOST_PLACES_OFF; off++) {
       factor *= 10;
@@ -43,6 +39,10 @@ final class DigitSlips {
       if (tenths % factor == 0) {
         put(tenths / factor, HourRule.TENFOLD);
       }
+    }
+    for (int place = 0; place < digits.length(); place++) {
+      transpose(place);
+      dropAt(place);
     }
     for (int place = 0; place <= digits.length(); place++) {
       for (char digit = '0'; digit <= '9'; digit++) {
@@ -63,8 +63,14 @@ final class DigitSlips {
     }
   }
 
+  /** A whole figure's last digit is a tenth that lost its point, unless it stands twice. */
   private void dropAt(int place) {
-    if (digits.length() > 1) {
+    boolean isTenth =
+        unit > 1
+            && place > 0
+            && place == digits.length() - 1
+            && digits.charAt(place) != digits.charAt(place - 1);
+    if (digits.length() > 1 && !isTenth) {
       put(digits.substring(0, place) + digits.substring(place + 1), HourRule.DIGIT_ADDED);
     }
   }
