@@ -159,11 +159,11 @@ final class CounterLog {
     return mended(i, around).orElseGet(() -> new LeftOut(reading, around.explain(reading)));
   }
 
-  /** Only where both neighbours are trusted, and one slip alone fits both. */
+  /** Only where the readings next to it are trusted, and one slip alone fits both. */
   private Optional<JudgedReading> mended(int i, Surroundings around) {
     Reading reading = readings.get(i);
-    Optional<Reading> before = Optional.ofNullable(trusted.lowerEntry(i)).map(Map.Entry::getValue);
-    Optional<Reading> after = Optional.ofNullable(trusted.higherEntry(i)).map(Map.Entry::getValue);
+    Optional<Reading> before = Optional.ofNullable(trusted.get(i - 1));
+    Optional<Reading> after = Optional.ofNullable(trusted.get(i + 1));
     if (before.isEmpty() || after.isEmpty()) {
       return Optional.empty();
     }
@@ -177,11 +177,13 @@ final class CounterLog {
             .get()
             .hours()
             .min(before.get().hours().plus(Counter.most(before.get().at(), reading.at())));
+    RunningHours usual =
+        before.get().hours().tenths() % 10 == 0 ? after.get().hours() : before.get().hours();
     List<Map.Entry<RunningHours, HourRule>> fitting =
-        DigitSlips.behind(reading.hours()).entrySet().stream()
+        DigitSlips.behind(reading.hours(), usual).entrySet().stream()
             .filter(slip -> isBetween(slip.getKey(), lower, upper))
             .toList();
-    return fitting.size() == 1 && around.explain(reading) != HourRule.ANOTHER_DAY
+    return fitting.size() == 1 && around.explain(reading) == HourRule.IMPOSSIBLE
         ? Optional.of(
             new Mended(reading, fitting.get(0).getValue(), fitting.get(0).getKey(), lower, upper))
         : Optional.empty();

@@ -1,5 +1,6 @@
 package leadline.history;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -28,6 +29,9 @@ final class HourSeriesBuilder {
   private final List<ReadingNote> notes = new ArrayList<>();
   private final List<ReadingProblem> problems = new ArrayList<>();
   private final LeftOutReadings leftOut = new LeftOutReadings();
+
+  /** Up to when hours were run that only a total left out tells of. */
+  private Optional<Instant> untold = Optional.empty();
 
   private HourSeriesBuilder(Counter counter) {
     this.counter = counter;
@@ -74,6 +78,8 @@ final class HourSeriesBuilder {
       return;
     }
     leftOut.finish();
+    Optional<Instant> untoldBefore = untold;
+    untold = Optional.empty();
     if (marks.isEmpty()) {
       marks.add(
           new HourMark(
@@ -88,7 +94,7 @@ final class HourSeriesBuilder {
     } else {
       switch (reading.kind()) {
         case COUNTER -> addCounter(reading, last());
-        case TOTAL -> addTotal(reading, last());
+        case TOTAL -> addTotal(reading, last(), untoldBefore);
         case REPLACED -> addReplaced(reading, last());
       }
     }
@@ -170,12 +176,27 @@ final class HourSeriesBuilder {
             Step.MENDED));
   }
 
-  private void addTotal(Reading reading, HourMark last) {
-    if (Counter.isPossible(reading.hours(), last.at(), reading.at())) {
-      mark(reading, last, reading.hours(), last.offset(), Step.COUNTED);
-    } else {
+  private void addTotal(Reading reading, HourMark last, Optional<Instant> untoldBefore) {
+    if (!Counter.isPossible(
+        reading.hours(), untoldBefore.orElse(last.at()), reading.at())) {
       leaveOut(reading, isCountersOwn(reading, last) ? HourRule.MIXED : HourRule.IMPOSSIBLE);
+    } else if (untoldBefore.isPresent()) {
+      addAfterUntold(reading, last, RunningHours.elapsedBetween(last.at(), untoldBefore.get()));
+    } else {
+      mark(reading, last, reading.hours(), last.offset(), Step.COUNTED);
     }
+  }
+
+  /** A total tells of the hours since the one before, be that left out or not. */
+  private void addAfterUntold(Reading total, HourMark last, RunningHours unseen) {
+    marks.add(
+        new HourMark(
+            total.at(),
+            last.hours().plus(total.hours()),
+            Slack.NONE,
+            last.doubt().unseen(unseen),
+            last.offset(),
+            Step.UNRECORDED));
   }
 
   /** Whether hours run are what the counter must show by then, where it has run for long. */
@@ -222,5 +243,8 @@ final class HourSeriesBuilder {
     notes.add(new ReadingNote(reading, rule));
     Optional<HourMark> before = marks.isEmpty() ? Optional.empty() : Optional.of(last());
     leftOut.add(reading, rule, before);
+    if (reading.kind() == ReadingKind.TOTAL) {
+      untold = Optional.of(reading.at());
+    }
   }
 }

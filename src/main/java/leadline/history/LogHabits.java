@@ -60,13 +60,20 @@ final class LogHabits {
     for (int i = 1; i < log.size(); i++) {
       Reading reading = log.get(i);
       Reading before = log.get(i - 1);
-      if (isTotal(reading) && isTotal(before) && reading.hours().equals(before.hours())) {
+      if (isTotal(before)
+          && reading.hours().equals(before.hours())
+          && isPartOf(reading, RunningHours.elapsedBetween(before.at(), reading.at()))) {
         repeated.add(
             new TotalRepeated(
                 reading.machine(), before.at(), reading.at(), reading.hours(), reading.origin()));
       }
     }
     return repeated.size() * FEWEST_BETWEEN_COPIES < totals ? repeated : List.of();
+  }
+
+  /** A machine that ran all the time did so in every month. */
+  private static boolean isPartOf(Reading total, RunningHours elapsed) {
+    return isTotal(total) && elapsed.isAbove(total.hours());
   }
 
   private static boolean isTotal(Reading reading) {

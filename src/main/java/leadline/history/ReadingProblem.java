@@ -35,7 +35,7 @@ public sealed interface ReadingProblem extends Problem {
   /**
    * A reading left out, since the machine cannot have run so.
    *
-   * @param since when the last trusted reading was taken
+   * @param since when the last trusted reading was taken, or {@code at} where there was none before
    * @param increment hours that it would mean were run since; negative where the series would fall
    */
   record ImpossibleReading(
@@ -49,12 +49,12 @@ public sealed interface ReadingProblem extends Problem {
       implements ReadingProblem {
     @Override
     public String evidence() {
-      return "%s of %s h is left out: since the last trusted reading of %s %s."
-          .formatted(
-              reading == ReadingKind.TOTAL ? "The total" : "The reading",
-              written,
-              Days.asWritten(since),
-              whatItMeans());
+      String what = reading == ReadingKind.TOTAL ? "The total" : "The reading";
+      return since.equals(at)
+          ? "%s of %s h is left out: those that come after it cannot follow it."
+              .formatted(what, written)
+          : "%s of %s h is left out: since the last trusted reading of %s %s."
+              .formatted(what, written, Days.asWritten(since), whatItMeans());
     }
 
     @Override

@@ -63,7 +63,9 @@ record Surroundings(List<Reading> trusted, Counter counter) {
   private Optional<RunningHours> at(Instant moment) {
     Optional<Reading> before = before(moment);
     Optional<Reading> after = from(moment);
-    if (before.isEmpty() || after.isEmpty()) {
+    if (after.filter(reading -> reading.at().equals(moment)).isPresent()) {
+      return after.map(Reading::hours);
+    } else if (before.isEmpty() || after.isEmpty()) {
       return Optional.empty();
     }
     double share =
@@ -74,10 +76,27 @@ record Surroundings(List<Reading> trusted, Counter counter) {
   }
 
   private Optional<Reading> before(Instant moment) {
-    return trusted.stream().filter(other -> other.at().isBefore(moment)).reduce((one, two) -> two);
+    int from = indexFrom(moment);
+    return from == 0 ? Optional.empty() : Optional.of(trusted.get(from - 1));
   }
 
   private Optional<Reading> from(Instant moment) {
-    return trusted.stream().filter(other -> !other.at().isBefore(moment)).findFirst();
+    int from = indexFrom(moment);
+    return from == trusted.size() ? Optional.empty() : Optional.of(trusted.get(from));
+  }
+
+  /** The first reading not before the moment, or the number of readings. */
+  private int indexFrom(Instant moment) {
+    int low = 0;
+    int high = trusted.size();
+    while (low < high) {
+      int middle = (low + high) >>> 1;
+      if (trusted.get(middle).at().isBefore(moment)) {
+        low = middle + 1;
+      } else {
+        high = middle;
+      }
+    }
+    return low;
   }
 }
