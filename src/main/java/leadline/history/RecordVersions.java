@@ -65,7 +65,7 @@ record RecordVersions(ArrivedRow standing, Census.Count count) {
   }
 
   boolean isWithdrawn() {
-    return isCancelled(standing);
+    return count.withdrawn() > 0 || isCancelled(standing);
   }
 
   private static Optional<Instant> revisedAt(ArrivedRow row) {

@@ -1,6 +1,7 @@
 package leadline.history;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -85,7 +86,7 @@ final class UnstatedOpenings {
     return new ComponentPart(components.getOrDefault(place.overhaul(), ""), place.part());
   }
 
-  /** By arrival of their findings. */
+  /** By the overhauls' names, whatever the order in which they arrived. */
   private Map<ComponentPart, List<Place>> unstated(VesselHistory history, Set<Place> alone) {
     Set<Place> silent =
         history.machines().stream()
@@ -99,6 +100,9 @@ final class UnstatedOpenings {
             .collect(Collectors.toSet());
     return findings.keySet().stream()
         .filter(silent::contains)
+        .sorted(
+            Comparator.comparing((Place place) -> place.overhaul().overhaul())
+                .thenComparing(Place::part))
         .collect(Collectors.groupingBy(this::of, LinkedHashMap::new, Collectors.toList()));
   }
 

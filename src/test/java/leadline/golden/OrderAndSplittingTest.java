@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Random;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import leadline.summary.PublishedTables;
 import org.junit.jupiter.api.BeforeAll;
@@ -26,6 +27,10 @@ class OrderAndSplittingTest {
 
   /** The tables that tell files and lines apart. */
   private static final Set<String> ABOUT_FILES = Set.of("intake_log.csv", "unmapped_words.csv");
+
+  /** Of these tables the file and line of each row is passed over. */
+  private static final Set<String> NAMES_ROWS =
+      Set.of("hours_reconciliation.csv", "vessel_queries.csv");
 
   @TempDir static Path folder;
 
@@ -106,12 +111,19 @@ class OrderAndSplittingTest {
     Map<String, String> tables = new TreeMap<>();
     try (Stream<Path> files = Files.list(out.resolve("2024-12/tables"))) {
       for (Path file : files.filter(OrderAndSplittingTest::isOfFigures).toList()) {
-        tables.put(
-            file.getFileName().toString(),
-            Files.readString(file).replaceAll("2025-02-01T06:00:00(\\.[0-9]+)?Z", "KNOWN"));
+        String name = file.getFileName().toString();
+        String text = Files.readString(file).replaceAll("2025-02-01T06:00:00(\\.[0-9]+)?Z", "KNOWN");
+        tables.put(name, NAMES_ROWS.contains(name) ? withoutRows(text) : text);
       }
     }
     return tables;
+  }
+
+  private static String withoutRows(String text) {
+    return text.lines()
+        .map(line -> line.replaceAll("[\\w.-]+\\.csv(,| line )\\d+", "ROW"))
+        .sorted()
+        .collect(Collectors.joining("\n"));
   }
 
   private static boolean isOfFigures(Path file) {

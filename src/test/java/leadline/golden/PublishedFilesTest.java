@@ -47,7 +47,7 @@ class PublishedFilesTest {
     return duck.rows("SELECT resource.name FROM resources ORDER BY 1");
   }
 
-  /** The tables of figures, each of which ends in a verdict; the others tell of the exports. */
+  /** The tables of figures, each of which ends in a verdict; the others list single things. */
   static List<String> tablesOfFigures() throws SQLException {
     return duck.rows("SELECT \"table\" FROM fields WHERE name = 'verdict' ORDER BY 1");
   }
@@ -80,7 +80,20 @@ class PublishedFilesTest {
             "SELECT published.rows FROM manifest_tables WHERE published.name = '" + table + "'"),
         parquet.size());
     assertFalse(parquet.isEmpty());
-    assertEquals(String.join("\n", parquet), String.join("\n", duck.rows("FROM " + csv(table))));
+    assertEquals(String.join("\n", parquet), String.join("\n", duck.rows("SELECT " + unguarded(table) + " FROM " + csv(table))));
+  }
+
+  /** Texts that a spreadsheet would take for a formula bear an apostrophe in the CSV. */
+  private static String unguarded(String table) throws SQLException {
+    return String.join(
+        ", ",
+        duck.rows(
+            """
+            SELECT CASE type WHEN 'VARCHAR' THEN 'regexp_replace("' || name || '", ''^''''([=+@''''-])'', ''\\1'')'
+              ELSE '"' || name || '"' END
+            FROM fields WHERE "table" = '%s' ORDER BY position
+            """
+                .formatted(table)));
   }
 
   /** The CSV read as what the data package says it holds: another type would not be readable. */
@@ -137,10 +150,18 @@ class PublishedFilesTest {
   }
 
   @Test
-  void allButTheTwoAboutTheExportsAreTablesOfFigures() throws SQLException {
+  void allButTheListsOfSingleThingsAreTablesOfFigures() throws SQLException {
     List<String> others = new ArrayList<>(tables());
     others.removeAll(tablesOfFigures());
-    assertEquals(List.of("intake_log", "unmapped_words"), others);
+    assertEquals(
+        List.of(
+            "due_list",
+            "fleet_month",
+            "hours_reconciliation",
+            "intake_log",
+            "unmapped_words",
+            "vessel_queries"),
+        others);
   }
 
   @ParameterizedTest
@@ -156,7 +177,8 @@ class PublishedFilesTest {
   @ParameterizedTest
   @MethodSource("tables")
   void numbersAreNeverNegativeAndSharesAtMostOne(String table) throws SQLException {
-    List<String> numbers = columns(table, "type IN ('BIGINT', 'DOUBLE')");
+    List<String> numbers =
+        columns(table, "type IN ('BIGINT', 'DOUBLE') AND name <> 'remaining_h'"); // of an overdue one
     assertFalse(numbers.isEmpty());
     for (String column : numbers) {
       assertHolds(

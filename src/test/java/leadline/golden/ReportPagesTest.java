@@ -16,6 +16,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import leadline.fleet.FormulaGuard;
 import leadline.page.HtmlFile;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -236,7 +237,9 @@ class ReportPagesTest {
     if (cell.getAttribute("class").equals("none")) {
       return "";
     }
-    return cell.hasAttribute("data-v") ? cell.getAttribute(attribute) : cell.getTextContent();
+    return cell.hasAttribute("data-v")
+        ? cell.getAttribute(attribute)
+        : FormulaGuard.on(cell.getTextContent());
   }
 
   private static List<Element> cells(Element table) {

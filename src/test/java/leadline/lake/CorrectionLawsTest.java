@@ -41,6 +41,11 @@ class CorrectionLawsTest {
   private static final String VESSEL = "hesper-lark";
   private static final Instant START = Instant.parse("2024-01-01T00:00:00Z");
 
+  /** All but the places of the batches, which are one fewer where one never came. */
+  private static List<Object> standing(CurrentRecords records) {
+    return List.of(records.rows(), records.withdrawn(), records.census(), records.problems());
+  }
+
   @Test
   void everyPastKnownAtRepeatsWhateverComesAfter() {
     for (long drawing = 0; drawing < DRAWINGS; drawing++) {
@@ -69,7 +74,9 @@ class CorrectionLawsTest {
       Instant knownBefore = script.now;
       script.withdraw(withdrawn);
 
-      assertEquals(script.without(withdrawn).known(script.now), script.known(script.now));
+      assertEquals(
+          standing(script.without(withdrawn).known(script.now)),
+          standing(script.known(script.now)));
       assertEquals(before, script.known(knownBefore));
       traces += before.equals(script.known(script.now)) ? 0 : 1;
     }

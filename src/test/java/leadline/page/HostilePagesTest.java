@@ -232,6 +232,7 @@ class HostilePagesTest {
         .with(SharedColumns.KNOWN_AT, KNOWN_AT)
         .with(IntakeLog.BATCH, "b")
         .with(IntakeLog.COMMITTED_AT, KNOWN_AT)
+        .with(IntakeLog.STANDING, "counts")
         .with(IntakeLog.FILE, name)
         .with(IntakeLog.DIGEST, "ab".repeat(32))
         .with(IntakeLog.ROWS_READ, 5L)
