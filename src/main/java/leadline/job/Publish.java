@@ -71,8 +71,7 @@ final class Publish {
 
   private Documents documents(Run run) {
     Documents pages = new Pages(catalogue);
-    Documents briefings =
-        new Briefings(catalogue, new Results(lake).rows(run, JobCards.SPEC));
+    Documents briefings = new Briefings(catalogue, new Results(lake).rows(run, JobCards.SPEC));
     Documents mail = new MonthMail(catalogue);
     Documents returns = new ReturnSheets(catalogue);
     return (issue, folder) -> {

@@ -31,8 +31,7 @@ public final class Briefings implements Documents {
 
   @Override
   public void write(Issue issue, Path folder) throws IOException {
-    Map<String, List<TableRow>> batches =
-        NextBatch.byVessel(Tables.of(issue).rows(DueList.SPEC));
+    Map<String, List<TableRow>> batches = NextBatch.byVessel(Tables.of(issue).rows(DueList.SPEC));
     Map<String, List<TableRow>> cards =
         jobCards.stream().collect(Collectors.groupingBy(row -> row.need(VesselColumns.VESSEL)));
     Path briefing = Files.createDirectories(folder.resolve("briefing"));
@@ -40,10 +39,7 @@ public final class Briefings implements Documents {
     for (Map.Entry<String, List<TableRow>> batch : batches.entrySet()) {
       Briefing sheet =
           new VesselBriefing(
-                  issue,
-                  catalogue,
-                  batch.getValue(),
-                  cards.getOrDefault(batch.getKey(), List.of()))
+                  issue, catalogue, batch.getValue(), cards.getOrDefault(batch.getKey(), List.of()))
               .briefing();
       Files.writeString(
           briefing.resolve(VesselFile.name(batch.getKey()) + ".html"),

@@ -48,9 +48,7 @@ record CardRow(Component component, TableRow due, TableRow row) {
   private String last(String on, String lastOn) {
     List<String> words = new ArrayList<>();
     words.add(row.find(JobCards.LAST_FOUND).orElseGet(this::notFound));
-    row.find(JobCards.LAST_ACTION)
-        .filter(action -> !action.equals("none"))
-        .ifPresent(words::add);
+    row.find(JobCards.LAST_ACTION).filter(action -> !action.equals("none")).ifPresent(words::add);
     if (!on.equals(lastOn)) {
       words.add(on);
     }
@@ -85,8 +83,7 @@ record CardRow(Component component, TableRow due, TableRow row) {
             chance ->
                 age > curve.longest()
                     ? "> %s (> %s)"
-                        .formatted(
-                            Numbers.share(chance.estimate()), Numbers.share(chance.lower()))
+                        .formatted(Numbers.share(chance.estimate()), Numbers.share(chance.lower()))
                     : FleetShare.inWords(chance.estimate(), chance.lower(), chance.upper()))
         .orElseGet(() -> "none beyond " + Numbers.hours(curve.longest()));
   }

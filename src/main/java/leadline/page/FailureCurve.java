@@ -52,10 +52,7 @@ record FailureCurve(List<Point> points, String refusal) {
     List<Point> points = spring.isEmpty() ? ofBest(lives) : spring;
     return points.isEmpty()
         ? new FailureCurve(List.of(), refusal(lives))
-        : new FailureCurve(
-            Stream.concat(Stream.of(NEW), points.stream())
-                .toList(),
-            "");
+        : new FailureCurve(Stream.concat(Stream.of(NEW), points.stream()).toList(), "");
   }
 
   private static String refusal(List<TableRow> lives) {
@@ -127,8 +124,7 @@ record FailureCurve(List<Point> points, String refusal) {
    * have worked, they are the farthest that the limits at both ages allow.
    */
   Optional<Chance> by(double age, double workedAt) {
-    return at(age)
-        .flatMap(by -> at(Math.min(workedAt, age)).map(before -> since(by, before)));
+    return at(age).flatMap(by -> at(Math.min(workedAt, age)).map(before -> since(by, before)));
   }
 
   private static Chance since(Chance by, Chance before) {

@@ -31,8 +31,7 @@ record Kits(Tables tables) {
         component.parts().stream().map(part -> line(component, part, positions, hours)).toList());
   }
 
-  private Briefing.KitLine line(
-      Component component, Part part, long positions, HoursAhead hours) {
+  private Briefing.KitLine line(Component component, Part part, long positions, HoursAhead hours) {
     Optional<TableRow> fleet = findings(component, part);
     return new Briefing.KitLine(
         part.name(),

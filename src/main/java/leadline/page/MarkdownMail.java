@@ -40,7 +40,11 @@ final class MarkdownMail implements MailText {
   @Override
   public void table(List<String> heads, List<List<String>> rows) {
     addRow(heads);
-    addLine(heads.stream().skip(1).map(head -> "---: |").collect(Collectors.joining(" ", "| --- | ", "")));
+    addLine(
+        heads.stream()
+            .skip(1)
+            .map(head -> "---: |")
+            .collect(Collectors.joining(" ", "| --- | ", "")));
     rows.forEach(this::addRow);
     addLine("");
   }

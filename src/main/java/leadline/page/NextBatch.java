@@ -33,8 +33,7 @@ final class NextBatch {
                 LinkedHashMap::new,
                 Collectors.minBy(PRESSING)))
         .forEach(
-            (vessel, first) ->
-                first.ifPresent(row -> batches.put(vessel, together(due, row))));
+            (vessel, first) -> first.ifPresent(row -> batches.put(vessel, together(due, row))));
     return batches;
   }
 

@@ -91,9 +91,7 @@ record VesselBriefing(
 
   private String others(String vessel) {
     String others =
-        Tables.of(issue)
-            .rows(DueList.SPEC, Tables.having(VesselColumns.VESSEL, vessel))
-            .stream()
+        Tables.of(issue).rows(DueList.SPEC, Tables.having(VesselColumns.VESSEL, vessel)).stream()
             .filter(row -> DueList.COMING.contains(row.need(DueList.STANDING)))
             .filter(row -> !batch.contains(row))
             .collect(

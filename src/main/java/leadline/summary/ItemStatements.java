@@ -59,13 +59,11 @@ record ItemStatements(Map<Item, Stated> pressures, Map<Item, Stated> laps) {
     vessel.records().rows(RecordKind.OVERHAULS).stream()
         .map(row -> row.cells())
         .forEach(
-            (Cells cells) ->
-                cells.find(column).ifPresent(number -> stated.put(id(cells), number)));
+            (Cells cells) -> cells.find(column).ifPresent(number -> stated.put(id(cells), number)));
     return stated;
   }
 
   private static OverhaulId id(Cells cells) {
-    return new OverhaulId(
-        cells.need(OverhaulLayout.VESSEL), cells.need(OverhaulLayout.OVERHAUL));
+    return new OverhaulId(cells.need(OverhaulLayout.VESSEL), cells.need(OverhaulLayout.OVERHAUL));
   }
 }

@@ -23,23 +23,30 @@ public final class JobCards implements VesselTable {
 
   public static final TableColumn<Double> AGE =
       TableColumn.real(
-          "hours_since_new_h", "h", "hours since new of the piece; empty where its origin is unknown");
+          "hours_since_new_h",
+          "h",
+          "hours since new of the piece; empty where its origin is unknown");
   public static final TableColumn<String> SEEN_FROM =
-      TableColumn.text("seen_from", "the day when the piece was renewed or its item came into sight");
+      TableColumn.text(
+          "seen_from", "the day when the piece was renewed or its item came into sight");
   public static final TableColumn<Double> SEEN =
       TableColumn.given(
-          "seen_h", "h", "hours that the item ran since seen_from: the least that the piece has run");
+          "seen_h",
+          "h",
+          "hours that the item ran since seen_from: the least that the piece has run");
   public static final TableColumn<Double> WORKED_AT =
       TableColumn.real(
-          "worked_at_h", "h", "hours since new at which it was last shown to work; empty where never");
+          "worked_at_h",
+          "h",
+          "hours since new at which it was last shown to work; empty where never");
   public static final TableColumn<String> KEPT_FAILED =
-      TableColumn.text("kept_failed", "yes where it was found failed and not renewed since, else no");
+      TableColumn.text(
+          "kept_failed", "yes where it was found failed and not renewed since, else no");
   public static final TableColumn<Long> LAPS =
       TableColumn.count("laps", "how often it was lapped, on record, since seen_from");
   public static final TableColumn<String> LAST_OVERHAUL =
       TableColumn.remark("last_overhaul", "the last overhaul or test that wrote of the part");
-  public static final TableColumn<String> LAST_ON =
-      TableColumn.remark("last_on", "the day of it");
+  public static final TableColumn<String> LAST_ON = TableColumn.remark("last_on", "the day of it");
   public static final TableColumn<String> LAST_OPENED =
       TableColumn.remark("last_opened", "opened, not opened or not stated");
   public static final TableColumn<String> LAST_FOUND =
@@ -115,7 +122,8 @@ public final class JobCards implements VesselTable {
     DueGroups groups = new DueGroups(positions);
     List<DuePosition> batch =
         positions.stream()
-            .filter(position -> groups.of(position).filter(group -> group.number() == NEXT).isPresent())
+            .filter(
+                position -> groups.of(position).filter(group -> group.number() == NEXT).isPresent())
             .toList();
     boolean isComing =
         batch.stream()
@@ -153,8 +161,7 @@ public final class JobCards implements VesselTable {
   }
 
   private static Optional<String> words(Collection<? extends Written> words) {
-    return Optional.of(
-            words.stream().map(Written::word).sorted().collect(Collectors.joining(", ")))
+    return Optional.of(words.stream().map(Written::word).sorted().collect(Collectors.joining(", ")))
         .filter(text -> !text.isEmpty());
   }
 }

@@ -117,8 +117,7 @@ class BriefingPagesTest {
         String component = componentOf(text(HtmlFile.below(kit, "caption").get(0)));
         for (Element row : HtmlFile.below(HtmlFile.below(kit, "tbody").get(0), "tr")) {
           Map<String, String> found =
-              findings.getOrDefault(
-                  component + text(HtmlFile.below(row, "th").get(0)), Map.of());
+              findings.getOrDefault(component + text(HtmlFile.below(row, "th").get(0)), Map.of());
           String expected =
               found.get("opened").equals("0")
                   ? "never opened in %s overhauls".formatted(found.get("overhauled"))

@@ -25,8 +25,7 @@ class MonthMailTest {
     mail.toString()
         .lines()
         .forEach(line -> assertTrue(line.length() <= 80, line.length() + ": " + line));
-    assertEquals(
-        4 * 10_000, mail.toString().chars().filter(letter -> letter == 'x').count() - 40);
+    assertEquals(4 * 10_000, mail.toString().chars().filter(letter -> letter == 'x').count() - 40);
   }
 
   @Test

@@ -178,9 +178,7 @@ class JobCardsTest {
 
   private TableRow row(String part) {
     List<TableRow> ofPart =
-        cards().stream()
-            .filter(row -> row.need(SharedColumns.PART).equals(part))
-            .toList();
+        cards().stream().filter(row -> row.need(SharedColumns.PART).equals(part)).toList();
     assertFalse(ofPart.isEmpty(), () -> "no " + part + ": " + cards());
     return ofPart.get(0);
   }
