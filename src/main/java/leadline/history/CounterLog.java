@@ -177,8 +177,10 @@ final class CounterLog {
             .get()
             .hours()
             .min(before.get().hours().plus(Counter.most(before.get().at(), reading.at())));
+    RunningHours usual =
+        before.get().hours().tenths() % 10 == 0 ? after.get().hours() : before.get().hours();
     List<Map.Entry<RunningHours, HourRule>> fitting =
-        DigitSlips.behind(reading.hours()).entrySet().stream()
+        DigitSlips.behind(reading.hours(), usual).entrySet().stream()
             .filter(slip -> isBetween(slip.getKey(), lower, upper))
             .toList();
     return fitting.size() == 1 && around.explain(reading) == HourRule.IMPOSSIBLE

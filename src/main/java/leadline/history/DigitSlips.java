@@ -16,16 +16,29 @@ final class DigitSlips {
 
   private final String digits;
   private final long unit;
+  private final boolean isTenthLost;
+
+  /** The tenths of which a figure with another point is a multiple. */
+  private final long smallest;
+
   private final Map<RunningHours, HourRule> origins = new LinkedHashMap<>();
 
-  private DigitSlips(RunningHours written) {
-    this.unit = written.tenths() % 10 == 0 ? 10 : 1;
+  private DigitSlips(RunningHours written, RunningHours usual) {
+    this.unit = isWhole(written) ? 10 : 1;
     this.digits = Long.toString(written.tenths() / unit);
+    this.isTenthLost = isWhole(written) && !isWhole(usual);
+    this.smallest = isWhole(usual) ? 10 : 1;
   }
 
-  /** Every other figure from which one slip leads to the one written, with the first such slip. */
-  static Map<RunningHours, HourRule> behind(RunningHours written) {
-    DigitSlips slips = new DigitSlips(written);
+  /**
+   * Every other figure from which one slip leads to the one written, with the first such slip. A
+   * whole figure where tenths are usual has lost its point rather than gained a digit, unless that
+   * stands twice; and where whole hours are usual, no tenth was lost.
+   *
+   * @param usual a figure that the log has beside it
+   */
+  static Map<RunningHours, HourRule> behind(RunningHours written, RunningHours usual) {
+    DigitSlips slips = new DigitSlips(written, usual);
     slips.collect(written.tenths());
     slips.origins.remove(written);
     return slips.origins;
@@ -36,7 +49,7 @@ final class DigitSlips {
     for (int off = 1; off <= MOST_PLACES_OFF; off++) {
       factor *= 10;
       put(tenths * factor, HourRule.TENFOLD);
-      if (tenths % factor == 0) {
+      if (tenths % (factor * smallest) == 0) {
         put(tenths / factor, HourRule.TENFOLD);
       }
     }
@@ -63,14 +76,13 @@ final class DigitSlips {
     }
   }
 
-  /** A whole figure's last digit is a tenth that lost its point, unless it stands twice. */
+  private static boolean isWhole(RunningHours figure) {
+    return figure.tenths() % 10 == 0;
+  }
+
   private void dropAt(int place) {
-    boolean isTenth =
-        unit > 1
-            && place > 0
-            && place == digits.length() - 1
-            && digits.charAt(place) != digits.charAt(place - 1);
-    if (digits.length() > 1 && !isTenth) {
+    boolean isTwice = place > 0 && digits.charAt(place) == digits.charAt(place - 1);
+    if (digits.length() > 1 && (isTwice || !isTenthLost)) {
       put(digits.substring(0, place) + digits.substring(place + 1), HourRule.DIGIT_ADDED);
     }
   }

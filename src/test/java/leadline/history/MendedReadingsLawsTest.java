@@ -72,7 +72,10 @@ class MendedReadingsLawsTest {
     }
   }
 
-  /** A counter that is read as it is taken off, and rolls over where its digits are full. */
+  /**
+   * A counter that is read as it is taken off, and rolls over where its digits are full; or totals,
+   * of which no two in a row are alike by chance.
+   */
   private static List<Reading> log(Random random) {
     int apart = DAYS_APART.get(random.nextInt(3));
     boolean ofTotals = apart == 30 && random.nextBoolean();
@@ -80,10 +83,13 @@ class MendedReadingsLawsTest {
     long figure = random.nextInt((int) full);
     int changed = 10 + random.nextInt(40);
     double share = random.nextDouble();
+    long last = 0;
     List<Reading> log = new ArrayList<>();
     log.add(reading(ReadingKind.COUNTER, 0, figure));
     for (int i = 1; i < 60; i++) {
       long run = Math.round(240 * apart * Math.min(1, share + random.nextDouble() / 2));
+      run -= run == last && run > 0 ? 1 : 0;
+      last = run;
       figure = (figure + run) % full;
       log.add(
           ofTotals

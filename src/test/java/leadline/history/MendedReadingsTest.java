@@ -86,11 +86,24 @@ class MendedReadingsTest {
   }
 
   @Test
-  void aLostPointGivesItsTenthBack() {
-    // 54,238.3; that 54,238 was meant and a 3 added is the same slip told otherwise.
-    Ship ship = withDayTwo(542_383);
-    assertBounds(54_238.3, 54_235, 54_245, ship, 2);
+  void whereTenthsAreUsualALostPointGivesItsTenthBack() {
+    // 54,240.3; at least 54,260.4 - 25, at most 54,220.2 + 25.
+    Ship ship =
+        engine()
+            .counter(0, 54_200.1)
+            .counter(1, 54_220.2)
+            .counter(2, 542_403)
+            .counter(3, 54_260.4)
+            .counter(4, 54_280.5);
     assertNotes(ship, "2020-01-03 tenfold");
+    assertBounds(54_240.3, 54_235.4, 54_245.2, ship, 2);
+  }
+
+  @Test
+  void whereWholeHoursAreUsualNoTenthWasLost() {
+    Ship ship = withDayTwo(542_383);
+    assertNotes(ship, "2020-01-03 digit-added");
+    assertBounds(54_238, 54_235, 54_245, ship, 2);
   }
 
   @Test

@@ -77,7 +77,7 @@ final class RecoveryStudy {
     return histories;
   }
 
-  private static VesselRecords records(SampleRecords records) {
+  static VesselRecords records(SampleRecords records) {
     return new VesselRecords(
         records.vessel(),
         records.machines(),
