@@ -16,9 +16,12 @@ import leadline.fleet.SourcedRow;
 import leadline.history.ArrivedRow;
 import leadline.history.CurrentRecords;
 import leadline.history.History;
+import leadline.history.ReadingNote;
 import leadline.history.ShipQuestions;
+import leadline.history.VesselHistory;
 import leadline.origin.FileDigest;
 import leadline.origin.Origin;
+import leadline.problem.Checked;
 import leadline.problem.Problem;
 import leadline.quantity.Days;
 import leadline.quantity.RunningHours;
@@ -29,7 +32,7 @@ class QuestionsToTheFleetTest {
 
   private static final int VESSELS = 40;
 
-  private record Asked(long records, List<Problem> questions) {
+  private record Asked(long records, List<Problem> questions, List<ReadingNote> repairs) {
     Map<String, Long> byKind() {
       return questions.stream()
           .collect(Collectors.groupingBy(Problem::kind, TreeMap::new, Collectors.counting()));
@@ -38,12 +41,13 @@ class QuestionsToTheFleetTest {
 
   /** Of records without an error a question is a false alarm. */
   @Test
-  void aCleanFleetIsAskedLessThanOneQuestionForAThousandRecords() {
+  void aCleanFleetIsAskedLessThanOneQuestionForAThousandRecordsAndNothingIsRepaired() {
     Asked asked = asked(SampleCatalogue.clean(6));
     assertTrue(asked.records() > 100_000, () -> asked.records() + " records");
     assertTrue(
         asked.questions().size() * 1000L < asked.records(),
         () -> asked.byKind() + " of " + asked.records());
+    assertEquals(List.of(), asked.repairs());
   }
 
   /** One question for each of its parts at most, however many findings say nothing. */
@@ -65,7 +69,8 @@ class QuestionsToTheFleetTest {
         IntStream.rangeClosed(1, VESSELS).mapToObj(vessel -> asked(plan, vessel)).toList();
     return new Asked(
         each.stream().mapToLong(Asked::records).sum(),
-        each.stream().flatMap(asked -> asked.questions().stream()).toList());
+        each.stream().flatMap(asked -> asked.questions().stream()).toList(),
+        each.stream().flatMap(asked -> asked.repairs().stream()).toList());
   }
 
   private static Asked asked(FleetPlan plan, int number) {
@@ -80,13 +85,13 @@ class QuestionsToTheFleetTest {
     }
     CurrentRecords current = CurrentRecords.of(vessel.character().vessel(), rows);
     Instant end = Days.endOf(plan.lastDay());
+    Checked<VesselHistory, Problem> history =
+        History.rebuild(current.forHistory(), plan.catalogue(), RunningHours.ofHours(24), end);
     return new Asked(
         rows.size(),
-        ShipQuestions.about(
-            current,
-            History.rebuild(current.forHistory(), plan.catalogue(), RunningHours.ofHours(24), end),
-            plan.catalogue(),
-            end,
-            end));
+        ShipQuestions.about(current, history, plan.catalogue(), end, end),
+        history.value().machines().stream()
+            .flatMap(machine -> machine.hours().notes().stream())
+            .toList());
   }
 }

@@ -40,6 +40,9 @@ final class PlantedErrorStudy {
 
   private final int vessels;
 
+  /** The vessels without errors, each of them made once. */
+  private final List<StudiedVessel> clean = new ArrayList<>();
+
   private PlantedErrorStudy(int vessels) {
     this.vessels = vessels;
   }
@@ -68,6 +71,7 @@ final class PlantedErrorStudy {
     long notes = 0;
     for (int number = 1; number <= vessels; number++) {
       StudiedVessel vessel = vessel(plan, number);
+      clean.add(vessel);
       questions += vessel.questions().size();
       notes +=
           vessel.history().machines().stream()
@@ -91,12 +95,16 @@ final class PlantedErrorStudy {
               .filter(error -> error.file().equals(RecordKind.OVERHAULS.word()))
               .map(PlantedError::record)
               .collect(Collectors.toSet());
-      for (Problem q : vessel.questions()) { if (q.kind().equals("ages-disagree") || (q.kind().equals("hours-disagree") && !wrong.contains(q.record()))) { needless++; if (Boolean.getBoolean("needless")) System.err.println(vessel.sample().character().vessel() + " " + q.kind() + " " + q.record() + " " + q.sentence() + " " + vessel.sample().errors().stream().filter(e -> e.file().equals("hours")).toList().toString().length()); } }
+      needless +=
+          vessel.questions().stream()
+              .filter(question -> question.kind().equals("hours-disagree"))
+              .filter(question -> !wrong.contains(question.record()))
+              .count();
       vessel.questions().stream()
           .collect(Collectors.groupingBy(Problem::kind, Collectors.counting()))
           .forEach((kind, count) -> asked.merge(kind, count, Long::sum));
     }
-    print("%nUsual errors: %s of %d rows; %d%n%n", asked, rows, needless);
+    print("%nUsual errors: %s of %d rows; hours-disagree of overhauls without an error: %d%n%n", asked, rows, needless);
   }
 
   private void print(RecordError kind) {
@@ -119,20 +127,15 @@ final class PlantedErrorStudy {
   }
 
   private List<Outcome> outcomes(RecordError kind, double share) {
-    FleetPlan clean = plan(ErrorRates.NONE);
     FleetPlan spoiled = plan(ErrorRates.NONE.with(kind, share));
     List<Outcome> outcomes = new ArrayList<>();
     for (int number = 1; number <= vessels; number++) {
       StudiedVessel seen = vessel(spoiled, number);
       List<PlantedError> errors = seen.sample().errors();
       if (!errors.isEmpty()) {
-        PlantedErrorVerdict verdict = new PlantedErrorVerdict(seen, vessel(clean, number));
+        PlantedErrorVerdict verdict = new PlantedErrorVerdict(seen, clean.get(number - 1));
         for (PlantedError error : errors) {
-          Outcome outcome = verdict.of(error);
-          outcomes.add(outcome);
-          if (System.getProperty("tell", "").equals(outcome.name())) {
-            System.err.println(error);
-          }
+          outcomes.add(verdict.of(error));
         }
       }
     }
