@@ -78,7 +78,7 @@ class PagesInBrowserIT {
         "report/bad.html: axe html-has-lang (serious)",
         "report/bad.html: wider than a telephone of 390 px: p 'A line of 900 px.'",
         "report/bad.html: without script not to be seen: 'Only a script shows this.'",
-        "report/bad.html: printed off the paper of page 1: 'Off'",
+        "report/bad.html: printed off the paper of page 1: '",
         "report/bad.html: wider than the paper: p 'A line of 900 px.'",
         "report/bad.html: heads are not repeated in print",
         "report/bad.html: rows may be cut in print",

@@ -95,7 +95,7 @@ class WorkbookInOfficeIT {
       assertEquals("", found, where);
     } else if (type.equals("number")) {
       double number = Double.parseDouble(expected);
-      assertEquals(number, Double.parseDouble(found), Math.abs(number) * FIFTEEN_DIGITS, where);
+      assertEquals(number, written(found), Math.abs(number) * FIFTEEN_DIGITS, where);
     } else if (type.equals("datetime")) {
       Instant moment = LocalDateTime.parse(found, SHOWN).toInstant(ZoneOffset.UTC);
       Duration off = Duration.between(moment, Instant.parse(expected)).abs();
@@ -103,6 +103,13 @@ class WorkbookInOfficeIT {
     } else {
       assertEquals(unguarded(expected), found, where);
     }
+  }
+
+  /** A number as the office writes it: a share as a percentage. */
+  private static double written(String number) {
+    return number.endsWith("%")
+        ? Double.parseDouble(number.substring(0, number.length() - 1)) / 100
+        : Double.parseDouble(number);
   }
 
   /** A text of the CSV without the apostrophe that keeps spreadsheets from reading a formula. */
