@@ -17,7 +17,7 @@ public record TableView(
     List<Head> heads,
     List<List<Cell>> rows) {
 
-  private static final int MOST_UPRIGHT = 13;
+  private static final int MOST_UPRIGHT = 11;
 
   public TableView {
     heads = List.copyOf(heads);

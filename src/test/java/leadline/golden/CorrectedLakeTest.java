@@ -8,10 +8,12 @@ import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
 import leadline.settings.Step;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Every published table of figures, after batches were taken back and read again. */
+@Tag("long")
 class CorrectedLakeTest {
 
   private static final Path FIRST = GoldenFleet.EXPORTS.resolve(GoldenFleet.INBOXES.get(0));

@@ -10,6 +10,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -19,6 +20,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  * Data from elsewhere, written as vessels' exports, through the whole pipeline: the published
  * figures are those that others got from the same data.
  */
+@Tag("long")
 class OpenDataTest {
 
   private static final Path REFERENCE = GoldenFleet.HOME.resolve("src/test/resources/reference");

@@ -17,12 +17,14 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import leadline.summary.PublishedTables;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The order of rows, and the order and number of files, change no published digit. */
+@Tag("long")
 class OrderAndSplittingTest {
 
   /** The tables that tell files and lines apart. */

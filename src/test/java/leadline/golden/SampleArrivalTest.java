@@ -16,6 +16,7 @@ import java.util.stream.Stream;
 import leadline.sample.FleetPlan;
 import leadline.sample.PlainLayoutWriter;
 import leadline.sample.SampleFleet;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -24,6 +25,7 @@ import org.junit.jupiter.params.provider.ValueSource;
  * However the files of an invented fleet arrive, with all the errors of its records, the month has
  * the same digits: what is known at the end is what a fresh load of everything knows.
  */
+@Tag("long")
 class SampleArrivalTest {
 
   private static final int VESSELS = 2;

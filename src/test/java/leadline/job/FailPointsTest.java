@@ -18,6 +18,7 @@ import leadline.lake.Lake;
 import leadline.publish.Boundary;
 import leadline.quantity.ReportMonth;
 import leadline.settings.Step;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -25,6 +26,7 @@ import org.junit.jupiter.api.io.TempDir;
  * The process dies at each commit boundary in turn: readers see the old state or the new one, and
  * the next run completes, with nothing lost and nothing doubled.
  */
+@Tag("long")
 class FailPointsTest {
 
   private static final ReportMonth MONTH = ReportMonth.parse("2024-12");

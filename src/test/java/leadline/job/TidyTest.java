@@ -25,10 +25,12 @@ import leadline.publish.Boundary;
 import leadline.quantity.ReportMonth;
 import leadline.settings.Step;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Upkeep takes away what nothing needs, and changes no figure, whenever it is cut short. */
+@Tag("long")
 class TidyTest {
 
   private static final ReportMonth MONTH = ReportMonth.parse("2024-12");

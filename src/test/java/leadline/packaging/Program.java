@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
@@ -14,9 +15,8 @@ import java.util.stream.Stream;
 /** A program about to be run, with an environment that holds only what is said here. */
 final class Program {
 
-  private static final long PATIENCE_SECONDS = 300;
-
   private final ProcessBuilder process;
+  private Duration patience = Duration.ofMinutes(5);
 
   private Program(List<String> command) {
     process = new ProcessBuilder(command);
@@ -80,6 +80,11 @@ final class Program {
     return this;
   }
 
+  Program within(Duration longest) {
+    patience = longest;
+    return this;
+  }
+
   /** Runs to the end. */
   Finished run() {
     try {
@@ -88,9 +93,9 @@ final class Program {
       try {
         Process running = process.redirectOutput(out.toFile()).redirectError(err.toFile()).start();
         running.getOutputStream().close();
-        if (!running.waitFor(PATIENCE_SECONDS, TimeUnit.SECONDS)) {
+        if (!running.waitFor(patience.toSeconds(), TimeUnit.SECONDS)) {
           running.destroyForcibly();
-          fail("still running after " + PATIENCE_SECONDS + " s: " + process.command());
+          fail("still running after " + patience.toSeconds() + " s: " + process.command());
         }
         return new Finished(running.exitValue(), Files.readAllLines(out), Files.readAllLines(err));
       } finally {

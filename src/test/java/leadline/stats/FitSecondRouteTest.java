@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import org.hipparchus.distribution.continuous.LogNormalDistribution;
 import org.hipparchus.distribution.continuous.WeibullDistribution;
 import org.hipparchus.special.Gamma;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -21,6 +22,7 @@ import org.junit.jupiter.params.provider.ValueSource;
  * greatest value on the edge of the likelihood region, walked all the way round. Source: Meeker and
  * Escobar 1998, Statistical Methods for Reliability Data, sections 7.2 and 8.3.
  */
+@Tag("long")
 class FitSecondRouteTest {
 
   private static final Confidence NINETY_FIVE = Confidence.of(0.95);
