@@ -37,8 +37,8 @@ class WorkbookInOfficeIT {
   /** The office rounds on its way through 15 digits. */
   private static final double FIFTEEN_DIGITS = 1e-14;
 
-  /** Of a percentage. */
-  private static final double TWENTY_DECIMALS = 1e-22;
+  /** What it keeps of a number near zero. */
+  private static final double TWENTY_DECIMALS = 1e-20;
 
   private static final Path CONVERTED = PublishedDemo.emptied(Build.TARGET.resolve("office"));
 
