@@ -177,8 +177,7 @@ final class HourSeriesBuilder {
   }
 
   private void addTotal(Reading reading, HourMark last, Optional<Instant> untoldBefore) {
-    if (!Counter.isPossible(
-        reading.hours(), untoldBefore.orElse(last.at()), reading.at())) {
+    if (!Counter.isPossible(reading.hours(), untoldBefore.orElse(last.at()), reading.at())) {
       leaveOut(reading, isCountersOwn(reading, last) ? HourRule.MIXED : HourRule.IMPOSSIBLE);
     } else if (untoldBefore.isPresent()) {
       addAfterUntold(reading, last, RunningHours.elapsedBetween(last.at(), untoldBefore.get()));

@@ -32,6 +32,8 @@ public record PartStanding(
     Optional<LastFinding> last) {
 
   /**
+   * What was last written of the part.
+   *
    * @param found empty where no condition is stated
    * @param actions empty where the ship wrote none
    */

@@ -17,6 +17,8 @@ interface MailText {
   void pointBelow(String text);
 
   /**
+   * A table.
+   *
    * @param rows of as many cells as there are heads, the first a name, the others short
    */
   void table(List<String> heads, List<List<String>> rows);

@@ -114,7 +114,8 @@ class OrderAndSplittingTest {
     try (Stream<Path> files = Files.list(out.resolve("2024-12/tables"))) {
       for (Path file : files.filter(OrderAndSplittingTest::isOfFigures).toList()) {
         String name = file.getFileName().toString();
-        String text = Files.readString(file).replaceAll("2025-02-01T06:00:00(\\.[0-9]+)?Z", "KNOWN");
+        String text =
+            Files.readString(file).replaceAll("2025-02-01T06:00:00(\\.[0-9]+)?Z", "KNOWN");
         tables.put(name, NAMES_ROWS.contains(name) ? withoutRows(text) : text);
       }
     }

@@ -80,7 +80,9 @@ class PublishedFilesTest {
             "SELECT published.rows FROM manifest_tables WHERE published.name = '" + table + "'"),
         parquet.size());
     assertFalse(parquet.isEmpty());
-    assertEquals(String.join("\n", parquet), String.join("\n", duck.rows("SELECT " + unguarded(table) + " FROM " + csv(table))));
+    assertEquals(
+        String.join("\n", parquet),
+        String.join("\n", duck.rows("SELECT " + unguarded(table) + " FROM " + csv(table))));
   }
 
   /** Texts that a spreadsheet would take for a formula bear an apostrophe in the CSV. */
@@ -178,7 +180,8 @@ class PublishedFilesTest {
   @MethodSource("tables")
   void numbersAreNeverNegativeAndSharesAtMostOne(String table) throws SQLException {
     List<String> numbers =
-        columns(table, "type IN ('BIGINT', 'DOUBLE') AND name <> 'remaining_h'"); // of an overdue one
+        columns(
+            table, "type IN ('BIGINT', 'DOUBLE') AND name <> 'remaining_h'"); // of an overdue one
     assertFalse(numbers.isEmpty());
     for (String column : numbers) {
       assertHolds(

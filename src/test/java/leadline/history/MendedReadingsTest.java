@@ -210,13 +210,7 @@ class MendedReadingsTest {
   @Test
   void aReadingThatFitsTheDayBeforeIsLeftOut() {
     // 24 h a day; the 48 h of day 2 bear the date of day 3.
-    Ship ship =
-        engine()
-            .counter(0, 0)
-            .counter(1, 24)
-            .counter(3, 48)
-            .counter(4, 96)
-            .counter(5, 120);
+    Ship ship = engine().counter(0, 0).counter(1, 24).counter(3, 48).counter(4, 96).counter(5, 120);
     assertNotes(ship, "2020-01-04 another-day");
     assertProblems(ship, "reading-of-another-day ME 2020-01-04");
     assertExact(72, ship, 3);

@@ -1,15 +1,15 @@
 package leadline.study;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
-import java.util.Comparator;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import leadline.fleet.Component;
 import leadline.fleet.MachineEntry;
 import leadline.fleet.MachineId;
@@ -95,7 +95,9 @@ final class ErrorEffects {
         100 * figures.getOrDefault("failed_by_8000_h_share", Double.NaN));
   }
 
-  /** As one would without looking ahead: no figure is mended, and one wrong figure may cost many. */
+  /**
+   * As one would without looking ahead: no figure is mended, and one wrong figure may cost many.
+   */
   private static VesselRecords takenInTurn(VesselRecords records) {
     Map<MachineId, Optional<Integer>> digits =
         records.machines().stream()
@@ -117,11 +119,7 @@ final class ErrorEffects {
               }
             });
     return new VesselRecords(
-        records.vessel(),
-        records.machines(),
-        taken,
-        records.overhauls(),
-        records.findings());
+        records.vessel(), records.machines(), taken, records.overhauls(), records.findings());
   }
 
   private static boolean follows(Reading before, Reading reading, Optional<Integer> digits) {

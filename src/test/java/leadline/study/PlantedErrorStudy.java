@@ -51,7 +51,8 @@ final class PlantedErrorStudy {
   public static void main(String[] arguments) {
     PlantedErrorStudy study = new PlantedErrorStudy(Integer.parseInt(arguments[0]));
     study.printClean();
-    print("| error | share | planted | repaired rightly | repaired wrongly | asked | not found, harmless | not found |%n");
+    print(
+        "| error | share | planted | repaired rightly | repaired wrongly | asked | not found, harmless | not found |%n");
     print("|---|---|---|---|---|---|---|---|%n");
     for (RecordError kind : RecordError.values()) {
       if (kind != RecordError.SEPARATOR_FAULT
@@ -78,7 +79,9 @@ final class PlantedErrorStudy {
               .mapToLong(machine -> machine.hours().notes().size())
               .sum();
     }
-    print("Without errors: %d questions, %d notes on hours, %d vessels%n%n", questions, notes, vessels);
+    print(
+        "Without errors: %d questions, %d notes on hours, %d vessels%n%n",
+        questions, notes, vessels);
   }
 
   private void printUsual() {
@@ -104,7 +107,9 @@ final class PlantedErrorStudy {
           .collect(Collectors.groupingBy(Problem::kind, Collectors.counting()))
           .forEach((kind, count) -> asked.merge(kind, count, Long::sum));
     }
-    print("%nUsual errors: %s of %d rows; hours-disagree of overhauls without an error: %d%n%n", asked, rows, needless);
+    print(
+        "%nUsual errors: %s of %d rows; hours-disagree of overhauls without an error: %d%n%n",
+        asked, rows, needless);
   }
 
   private void print(RecordError kind) {

@@ -27,8 +27,8 @@ import leadline.sample.PlantedError;
 import leadline.sample.SampleRow;
 
 /**
- * Whether an error was noticed. Found is only what is named: by a question, a note on hours, a count
- * or a refusal.
+ * Whether an error was noticed. Found is only what is named: by a question, a note on hours, a
+ * count or a refusal.
  *
  * @param seen the vessel by its records
  * @param truth the same vessel by records without errors
@@ -58,8 +58,7 @@ record PlantedErrorVerdict(StudiedVessel seen, StudiedVessel truth) {
       case SWAP_UNREPORTED -> ofSwap(error);
       case BLANK_FINDING ->
           asked(question -> question.kind().equals("opened-unstated") && isOf(question, error));
-      default ->
-          error.file().equals(RecordKind.HOURS.word()) ? ofReading(error) : named(error);
+      default -> error.file().equals(RecordKind.HOURS.word()) ? ofReading(error) : named(error);
     };
   }
 
@@ -77,7 +76,10 @@ record PlantedErrorVerdict(StudiedVessel seen, StudiedVessel truth) {
     if (isAsked(question -> question.record().equals(error.record()))) {
       return Outcome.ASKED;
     }
-    return seen.reading(error.record()).map(Reading::at).map(at -> unnoticed(machine, at)).orElse(Outcome.UNNOTICED);
+    return seen.reading(error.record())
+        .map(Reading::at)
+        .map(at -> unnoticed(machine, at))
+        .orElse(Outcome.UNNOTICED);
   }
 
   private Outcome ofMonth(PlantedError error) {
@@ -85,8 +87,7 @@ record PlantedErrorVerdict(StudiedVessel seen, StudiedVessel truth) {
     YearMonth month = YearMonth.parse(error.record().substring(machine.length() + 1));
     boolean isNamed =
         Stream.concat(
-                seen.notes(machine).stream()
-                    .map(note -> StudiedVessel.name(note.reading())),
+                seen.notes(machine).stream().map(note -> StudiedVessel.name(note.reading())),
                 seen.questions().stream().map(Problem::record))
             .anyMatch(record -> record.startsWith(error.record()));
     return isNamed
@@ -173,7 +174,8 @@ record PlantedErrorVerdict(StudiedVessel seen, StudiedVessel truth) {
     Set<String> movements =
         seen.sample().rows(RecordKind.MOVEMENTS).stream()
             .map(SampleRow::cells)
-            .filter(cells -> cells.find(MovementLayout.OVERHAUL).equals(Optional.of(error.record())))
+            .filter(
+                cells -> cells.find(MovementLayout.OVERHAUL).equals(Optional.of(error.record())))
             .filter(cells -> cells.need(MovementLayout.PART).equals(error.part()))
             .map(cells -> cells.need(MovementLayout.MOVEMENT) + " " + error.part())
             .collect(Collectors.toSet());
