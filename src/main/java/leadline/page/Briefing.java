@@ -20,6 +20,9 @@ public record Briefing(
 
   private static final int FEW_LINES = 40;
 
+  private static final int ON_TWO_SHEETS = 4;
+  private static final int ON_A_SHEET = 3;
+
   public Briefing {
     facts = List.copyOf(facts);
     cautions = List.copyOf(cautions);
@@ -35,6 +38,12 @@ public record Briefing(
     return cards.stream().mapToInt(card -> card.parts().size()).sum() <= FEW_LINES
         ? "briefing roomy"
         : "briefing";
+  }
+
+  /** The most sheets of A4 that it prints on: two, and one more for each three further positions. */
+  public int mostSheets() {
+    int further = Math.max(0, cards.size() - ON_TWO_SHEETS);
+    return 2 + (further + ON_A_SHEET - 1) / ON_A_SHEET;
   }
 
   /** What the fleet found of a component's parts, and what to have ready of them. */
