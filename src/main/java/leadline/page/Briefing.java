@@ -40,7 +40,9 @@ public record Briefing(
         : "briefing";
   }
 
-  /** The most sheets of A4 that it prints on: two, and one more for each three further positions. */
+  /**
+   * The most sheets of A4 that it prints on: two, and one more for each three further positions.
+   */
   public int mostSheets() {
     int further = Math.max(0, cards.size() - ON_TWO_SHEETS);
     return 2 + (further + ON_A_SHEET - 1) / ON_A_SHEET;
