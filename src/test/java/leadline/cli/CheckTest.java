@@ -55,7 +55,7 @@ class CheckTest {
                 + " folder of exports",
             sound + ": as it should be",
             "crew.csv, line 1: the name does not say what the file holds; begin it with one of"
-                + " machines, hours, overhauls, findings, stock, movements, as in"
+                + " machines, hours, overhauls, findings, stock, movements, returns, as in"
                 + " machines_2024.csv, or take the file away.",
             "notes.txt: not CSV, passed over",
             "hours.csv: rows read 3, would be stored 3, refused 0",

@@ -41,7 +41,13 @@ class FaultSentencesTest {
         new TimeFault.InTheFuture("done_on", LONG, Instant.EPOCH),
         new NameFault.UnknownWord("reason", LONG, List.of("planned")),
         new NameFault.UnknownComponent("component", LONG, List.of("fuel-injector")),
-        new NameFault.UnknownPart("part", LONG, List.of("nozzle")));
+        new NameFault.UnknownPart("part", LONG, List.of("nozzle")),
+        new ReturnFault.NeededBeside("answered_on", "found"),
+        new ReturnFault.OfTheOverhaul("done_on", "nozzle"),
+        new ReturnFault.OfAPart("found"),
+        new ReturnFault.RightAndChanged("found"),
+        new ReturnFault.NothingCorrected("answer"),
+        new ReturnFault.NothingAsked("answer"));
   }
 
   static List<FileFault> fileFaults() {
@@ -54,7 +60,11 @@ class FaultSentencesTest {
         new FileFault.BrokenHeader("x.csv", new LineFault.OpenQuote().sentence()),
         new FileFault.NoKnownColumn("x.csv", LONG, List.of("vessel")),
         new FileFault.MissingColumn("x.csv", "vessel"),
-        new FileFault.DuplicateColumn("x.csv", "vessel"));
+        new FileFault.DuplicateColumn("x.csv", "vessel"),
+        new FileFault.DamagedWorkbook("x.xlsx"),
+        new FileFault.LockedWorkbook("x.xlsx"),
+        new FileFault.WorkbookTooLarge("x.xlsx"),
+        new FileFault.NoSuchSheet("x.xlsx", "returns", List.of("Sheet1")));
   }
 
   static Stream<String> sentences() {

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -23,7 +22,7 @@ class SourceFileTest {
 
     assertEquals("north-office", source.name());
     assertEquals(
-        EnumSet.of(RecordKind.MACHINES, RecordKind.OVERHAULS, RecordKind.FINDINGS),
+        Set.of(RecordKind.MACHINES, RecordKind.OVERHAULS, RecordKind.FINDINGS, RecordKind.RETURNS),
         source.snapshots());
     assertEquals(Map.of("plover", "dun-plover", "9100001", "teal"), source.renamed());
   }
