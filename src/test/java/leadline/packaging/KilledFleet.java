@@ -27,7 +27,14 @@ record KilledFleet(Path folder) {
 
   /** Columns that say when and in which run or batch, not what. */
   private static final List<String> OF_THE_RUN =
-      List.of("known_at", "batch", "committed_at", "first_batch", "last_batch");
+      List.of(
+          "first_asked",
+          "age_days",
+          "known_at",
+          "batch",
+          "committed_at",
+          "first_batch",
+          "last_batch");
 
   static KilledFleet in(Path folder) throws IOException {
     KilledFleet fleet = new KilledFleet(Files.createDirectories(folder));
@@ -164,7 +171,9 @@ record KilledFleet(Path folder) {
       List<Map<String, String>> rows =
           csv.stream()
               .<Map<String, String>>map(row -> new TreeMap<>(row.getFieldsAsMap()))
-              .sorted(Comparator.comparing(row -> row.getOrDefault("file", "")))
+              .sorted(
+                  Comparator.comparing((Map<String, String> row) -> row.getOrDefault("file", ""))
+                      .thenComparing(row -> row.getOrDefault("query", "")))
               .toList();
       rows.forEach(row -> row.keySet().removeAll(OF_THE_RUN));
       return rows;
