@@ -4,9 +4,15 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import leadline.origin.Origin;
 
-/** A machine of the register. */
+/**
+ * A machine of the register, as its last row has it.
+ *
+ * @param formerly the machine as rows of earlier periods have it, such as before it was re-rated; in
+ *     time, each valid to the day before the next begins
+ */
 public record MachineEntry(
     MachineId id,
     String kind,
@@ -18,7 +24,12 @@ public record MachineEntry(
     Optional<LocalDate> validFrom,
     Optional<LocalDate> validTo,
     Optional<LocalDate> recordsFrom,
+    List<MachineEntry> formerly,
     Origin origin) {
+
+  public MachineEntry {
+    formerly = List.copyOf(formerly);
+  }
 
   public static MachineEntry of(SourcedRow row) {
     Cells cells = row.cells();
@@ -33,7 +44,51 @@ public record MachineEntry(
         cells.find(MachineLayout.VALID_FROM),
         cells.find(MachineLayout.VALID_TO),
         cells.find(MachineLayout.RECORDS_FROM),
+        List.of(),
         row.origin());
+  }
+
+  /** The machine as its first row has it. */
+  public MachineEntry atFirst() {
+    return formerly.isEmpty() ? this : formerly.get(0);
+  }
+
+  /** The day it was new, by the latest row that says so. */
+  public Optional<LocalDate> newOn() {
+    return Stream.concat(formerly.stream(), Stream.of(this))
+        .flatMap(entry -> entry.inServiceOn().stream())
+        .reduce((earlier, later) -> later);
+  }
+
+  /** The same, on the register no longer than that day. */
+  public MachineEntry until(LocalDate lastDay) {
+    return with(id, validTo.filter(lastDay::isAfter).or(() -> Optional.of(lastDay)), formerly);
+  }
+
+  /** The same, with what earlier rows have of it. */
+  public MachineEntry since(List<MachineEntry> earlier) {
+    return with(id, validTo, earlier);
+  }
+
+  public MachineEntry withId(MachineId other) {
+    return with(other, validTo, formerly);
+  }
+
+  private MachineEntry with(
+      MachineId itsId, Optional<LocalDate> lastDay, List<MachineEntry> earlier) {
+    return new MachineEntry(
+        itsId,
+        kind,
+        model,
+        cylinders,
+        placesPerCylinder,
+        counterDigits,
+        inServiceOn,
+        validFrom,
+        lastDay,
+        recordsFrom,
+        earlier,
+        origin);
   }
 
   public boolean carries(Component component) {

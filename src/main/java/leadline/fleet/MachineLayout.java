@@ -28,9 +28,9 @@ public final class MachineLayout {
   public static final Column<LocalDate> IN_SERVICE_ON =
       ROW.optional("in_service_on", CellTypes.DAY, "day the machine was new");
   public static final Column<LocalDate> VALID_FROM =
-      ROW.optional("valid_from", CellTypes.DAY, "first day in the fleet");
+      ROW.optional("valid_from", CellTypes.DAY, "first day for which the row holds: in the fleet, or since a change");
   public static final Column<LocalDate> VALID_TO =
-      ROW.optional("valid_to", CellTypes.DAY, "last day in the fleet");
+      ROW.optional("valid_to", CellTypes.DAY, "last day for which the row holds");
   public static final Column<LocalDate> RECORDS_FROM =
       ROW.optional(
           "records_from", CellTypes.DAY, "first day from which every overhaul is on record");

@@ -59,18 +59,24 @@ public record Overhaul(
 
   /** The overhaul, had it removed that item. */
   public Overhaul withRemovedSerial(String serial) {
-    return with(Optional.of(serial), fittedSerial);
+    return with(machine, Optional.of(serial), fittedSerial);
   }
 
   /** The overhaul, had it fitted that item. */
   public Overhaul withFittedSerial(String serial) {
-    return with(removedSerial, Optional.of(serial));
+    return with(machine, removedSerial, Optional.of(serial));
   }
 
-  private Overhaul with(Optional<String> removed, Optional<String> fitted) {
+  /** The same overhaul, of that machine. */
+  public Overhaul of(MachineId other) {
+    return with(other, removedSerial, fittedSerial);
+  }
+
+  private Overhaul with(
+      MachineId itsMachine, Optional<String> removed, Optional<String> fitted) {
     return new Overhaul(
         id,
-        machine,
+        itsMachine,
         component,
         unit,
         place,

@@ -17,4 +17,9 @@ public record Reading(
         cells.need(HoursLayout.KIND),
         row.origin());
   }
+
+  /** The same reading, of that machine. */
+  public Reading of(MachineId other) {
+    return new Reading(other, at, hours, kind, origin);
+  }
 }

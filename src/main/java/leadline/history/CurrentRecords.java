@@ -1,5 +1,6 @@
 package leadline.history;
 
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -7,8 +8,8 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import leadline.fleet.Finding;
-import leadline.fleet.MachineEntry;
 import leadline.fleet.Overhaul;
 import leadline.fleet.OverhaulId;
 import leadline.fleet.Reading;
@@ -59,7 +60,7 @@ public record CurrentRecords(
     List<RecordVersions> decided =
         ReturnedSheets.appliedTo(
             records.stream()
-                .map(record -> RecordVersions.of(record, snapshots.standing(record)))
+                .flatMap(record -> decided(record, snapshots.standing(record)))
                 .toList());
     return new CurrentRecords(
         vessel,
@@ -77,6 +78,23 @@ public record CurrentRecords(
         snapshots.problems());
   }
 
+  /** One record; of a machine's rows, one for each period. */
+  private static Stream<RecordVersions> decided(
+      List<ArrivedRow> record, List<ArrivedRow> notEnded) {
+    if (record.get(0).row().cells().kind() != RecordKind.MACHINES || notEnded.isEmpty()) {
+      return Stream.of(RecordVersions.of(record, notEnded));
+    }
+    List<ArrivedRow> ended = new ArrayList<>(record);
+    ended.removeAll(notEnded);
+    List<RecordVersions> periods = new ArrayList<>();
+    for (List<ArrivedRow> period : MachinePeriods.of(notEnded)) {
+      ended.addAll(period);
+      periods.add(RecordVersions.of(ended, period));
+      ended.clear();
+    }
+    return periods.stream();
+  }
+
   /** The current rows, by arrival. */
   public List<SourcedRow> rows() {
     return arrived.stream().map(ArrivedRow::row).toList();
@@ -88,11 +106,16 @@ public record CurrentRecords(
 
   /** The records of which history is made. A cancelled overhaul takes its findings along. */
   public VesselRecords forHistory() {
+    MachineRegister register = MachineRegister.of(rows(RecordKind.MACHINES));
     return new VesselRecords(
         vessel,
-        each(RecordKind.MACHINES, MachineEntry::of),
-        each(RecordKind.HOURS, Reading::of),
-        each(RecordKind.OVERHAULS, Overhaul::of),
+        register.machines(),
+        each(RecordKind.HOURS, Reading::of).stream()
+            .map(reading -> reading.of(register.of(reading.machine(), reading.at())))
+            .toList(),
+        each(RecordKind.OVERHAULS, Overhaul::of).stream()
+            .map(overhaul -> overhaul.of(register.of(overhaul.machine(), overhaul.removedAt())))
+            .toList(),
         each(RecordKind.FINDINGS, Finding::of).stream()
             .filter(finding -> !withdrawn.contains(finding.overhaul()))
             .toList());

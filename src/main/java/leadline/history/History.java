@@ -26,6 +26,10 @@ import leadline.quantity.RunningHours;
 /** Rebuilds what happened on vessels from their records. */
 public final class History {
 
+  private static final Comparator<MachineEntry> IN_ORDER =
+      Comparator.comparing((MachineEntry entry) -> entry.id().machine())
+          .thenComparing(entry -> entry.id().succession());
+
   private final List<VesselRecords> vessels;
   private final String pool;
   private final Catalogue catalogue;
@@ -106,16 +110,14 @@ public final class History {
                     .map(Overhaul::id)
                     .collect(Collectors.toSet())));
     vessels.forEach(records -> workbook.report(UnregisteredMachine.among(records, cutOff)));
+    vessels.forEach(records -> workbook.report(MachineChanged.among(records, cutOff)));
     return vessels.stream()
         .map(records -> checked(records, machines.getOrDefault(records.vessel(), List.of())))
         .toList();
   }
 
   private List<MachineLog> machines(VesselRecords records) {
-    return records.machines().stream()
-        .sorted(Comparator.comparing(entry -> entry.id().machine()))
-        .map(this::log)
-        .toList();
+    return records.machines().stream().sorted(IN_ORDER).map(this::log).toList();
   }
 
   private Checked<VesselHistory, Problem> checked(
@@ -150,7 +152,7 @@ public final class History {
   }
 
   private void noteInWorkshop(String serial, PlacedVisit visit, MachineEntry machine) {
-    Item item = new Item.Named(pool, visit.component().name(), machine.model(), serial);
+    Item item = new Item.Named(pool, visit.component().name(), machine.atFirst().model(), serial);
     workshop.computeIfAbsent(item, first -> new ArrayList<>()).add(visit);
   }
 

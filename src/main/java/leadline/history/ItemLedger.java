@@ -17,6 +17,7 @@ import leadline.fleet.Reason;
 import leadline.history.OverhaulInterval.Subject;
 import leadline.history.PartLedger.EndOfLife;
 import leadline.history.PositionStanding.ShutPart;
+import leadline.history.SeenVisit.SeenPart;
 import leadline.history.Stint.Beginning;
 import leadline.history.Stint.Ending;
 import leadline.quantity.RunningHours;
@@ -31,7 +32,7 @@ final class ItemLedger {
   private final Component component;
   private final Workbook workbook;
   private final Map<Part, Integer> lives = new HashMap<>();
-  private final List<Seen> seen = new ArrayList<>();
+  private final List<SeenVisit> seen = new ArrayList<>();
   private final Map<Part, Opening> openings = new HashMap<>();
   private final Map<Part, PartNotes> notes = new HashMap<>();
 
@@ -55,7 +56,7 @@ final class ItemLedger {
       ledger.follow(stint);
     }
     workshop.forEach(ledger::visitInWorkshop);
-    ledger.sighting.ifPresent(inSight -> ledger.shelve(record.lastMachine(), inSight));
+    ledger.sighting.ifPresent(inSight -> ledger.shelve(record, inSight));
     ledger.seen.forEach(ledger::enter);
   }
 
@@ -66,14 +67,14 @@ final class ItemLedger {
       inSight(stint.beginning(), stint.from());
     }
     if (stint.run().isEmpty()) {
-      loseSight(machine);
+      loseSight(machine, stint.to());
     }
     clock = clock.plus(stint.run().orElse(RunningHours.ZERO));
     if (stint.ending() instanceof Ending.Removed removed) {
       visit(removed.visit(), inSight(new Beginning.Unseen(), stint.to()));
       removal = Optional.of(removed.visit());
     } else if (stint.ending() instanceof Ending.StillFitted) {
-      stay(stint.position(), inSight(new Beginning.Unseen(), stint.to()));
+      stay(stint, inSight(new Beginning.Unseen(), stint.to()));
     }
   }
 
@@ -96,7 +97,7 @@ final class ItemLedger {
   private void visitInWorkshop(PlacedVisit visit) {
     Sighting inSight = inSight(new Beginning.Unseen(), visit.removedAt());
     if (visit.isOverhaul() && removal.filter(PlacedVisit::isCountedOverhaul).isPresent()) {
-      Seen overhaul = seen.remove(seen.size() - 1);
+      SeenVisit overhaul = seen.remove(seen.size() - 1);
       seen.add(overhaul.and(witness(visit, inSight)));
       return;
     }
@@ -110,10 +111,14 @@ final class ItemLedger {
   }
 
   private void visit(PlacedVisit visit, Sighting inSight) {
-    seen.add(new Seen(visit, witness(visit, inSight)));
+    seen.add(new SeenVisit(visit, witness(visit, inSight)));
     if (visit.isOverhaul()) {
       if (visit.isObserved()) {
-        addInterval(inSight, Optional.of(visit.overhaul().reason()), visit.overhaul().machine());
+        addInterval(
+            inSight,
+            visit.overhaul().machine(),
+            visit.removedAt(),
+            Optional.of(visit.overhaul().reason()));
       }
       sighting = Optional.of(inSight.overhauledAt(clock));
     }
@@ -140,18 +145,18 @@ final class ItemLedger {
   }
 
   /** Only now, since ages stated later date what was seen before. */
-  private void enter(Seen visit) {
+  private void enter(SeenVisit visit) {
     if (visit.visit().isObserved()) {
       List<PartState> states = visit.parts().stream().map(SeenPart::state).toList();
       workbook.add(visit.visit(), Optional.of(item), states);
     }
   }
 
-  private void stay(Position position, Sighting inSight) {
-    MachineId machine = position.machine();
-    workbook.add(position, shutParts(inSight), standings(inSight));
-    stop(inSight, LifeEnd.STILL_FITTED, machine);
-    addInterval(inSight, Optional.empty(), machine);
+  private void stay(Stint stint, Sighting inSight) {
+    MachineId machine = stint.position().machine();
+    workbook.add(stint.position(), shutParts(inSight), standings(inSight));
+    stop(inSight, LifeEnd.STILL_FITTED, machine, stint.to());
+    addInterval(inSight, machine, stint.to(), Optional.empty());
     sighting = Optional.empty();
   }
 
@@ -174,33 +179,35 @@ final class ItemLedger {
   }
 
   /** Straight after its overhaul, an item on the shelf has no interval running. */
-  private void shelve(MachineId machine, Sighting inSight) {
-    stop(inSight, LifeEnd.ON_SHELF, machine);
+  private void shelve(ItemRecord record, Sighting inSight) {
+    MachineId machine = record.lastMachine();
+    Instant until = record.last().map(PlacedVisit::removedAt).orElseThrow();
+    stop(inSight, LifeEnd.ON_SHELF, machine, until);
     if (inSight.hasRunSinceOverhaul(clock)) {
-      addInterval(inSight, Optional.empty(), machine);
+      addInterval(inSight, machine, until, Optional.empty());
     }
   }
 
-  private void loseSight(MachineId machine) {
-    sighting.ifPresent(inSight -> stop(inSight, LifeEnd.LOST_SIGHT, machine));
+  private void loseSight(MachineId machine, Instant at) {
+    sighting.ifPresent(inSight -> stop(inSight, LifeEnd.LOST_SIGHT, machine, at));
     sighting = Optional.empty();
     openings.clear();
   }
 
-  private void stop(Sighting inSight, LifeEnd endedBy, MachineId machine) {
+  private void stop(Sighting inSight, LifeEnd endedBy, MachineId machine, Instant at) {
     for (PartLedger part : inSight.parts()) {
-      part.stop(endedBy, clock).ifPresent(end -> addLife(part, end, machine));
+      part.stop(endedBy, clock).ifPresent(end -> addLife(part, end, machine, at));
     }
   }
 
   /** A life that ended by the start of observation counts nowhere. */
   private void addLife(PartLedger part, EndOfLife end, PlacedVisit visit) {
     if (visit.isObserved()) {
-      addLife(part, end, visit.overhaul().machine());
+      addLife(part, end, visit.overhaul().machine(), visit.removedAt());
     }
   }
 
-  private void addLife(PartLedger part, EndOfLife end, MachineId machine) {
+  private void addLife(PartLedger part, EndOfLife end, MachineId machine, Instant until) {
     int number = lives.merge(part.part(), 1, Integer::sum);
     workbook.add(
         machine,
@@ -212,65 +219,16 @@ final class ItemLedger {
             end.origin(),
             end.entry(),
             end.observation(),
+            until,
             end.endedBy()));
   }
 
-  private void addInterval(Sighting inSight, Optional<Reason> endedBy, MachineId machine) {
+  private void addInterval(
+      Sighting inSight, MachineId machine, Instant until, Optional<Reason> endedBy) {
     workbook.add(
         machine,
-        new OverhaulInterval(component, Subject.ITEM, inSight.sinceOverhaul(clock), endedBy));
-  }
-
-  /**
-   * An item in sight.
-   *
-   * @param since the clock when it came into sight
-   * @param overhauledAt the clock at its last overhaul or when it was new; none where not known
-   */
-  private record Sighting(
-      List<PartLedger> parts, RunningHours since, Optional<RunningHours> overhauledAt) {
-
-    static Sighting begin(Component component, RunningHours now, Optional<RunningHours> age) {
-      return new Sighting(
-          component.parts().stream()
-              .map(part -> PartLedger.firstSeen(part, component.halfInterval(), now, age))
-              .toList(),
-          now,
-          age.map(now::minus));
-    }
-
-    Sighting overhauledAt(RunningHours now) {
-      return new Sighting(parts, since, Optional.of(now));
-    }
-
-    Optional<RunningHours> sinceOverhaul(RunningHours now) {
-      return overhauledAt.map(now::minus);
-    }
-
-    boolean hasRunSinceOverhaul(RunningHours now) {
-      return now.isAbove(overhauledAt.orElse(since));
-    }
+        new OverhaulInterval(component, Subject.ITEM, inSight.sinceOverhaul(clock), until, endedBy));
   }
 
   private record Opening(Instant at, RunningHours clock) {}
-
-  private record Seen(PlacedVisit visit, List<SeenPart> parts) {
-    Seen and(List<SeenPart> rest) {
-      List<SeenPart> whole = new ArrayList<>();
-      for (int i = 0; i < parts.size(); i++) {
-        whole.add(parts.get(i).and(rest.get(i).finding()));
-      }
-      return new Seen(visit, whole);
-    }
-  }
-
-  private record SeenPart(PartFinding finding, PartAge age, RunningHours at) {
-    SeenPart and(PartFinding rest) {
-      return new SeenPart(finding.and(rest), age, at);
-    }
-
-    PartState state() {
-      return finding.stateAt(age.at(at));
-    }
-  }
 }

@@ -1,8 +1,11 @@
 package leadline.history;
 
+import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import leadline.fleet.MachineEntry;
+import leadline.quantity.Days;
 import leadline.quantity.Period;
 
 /**
@@ -29,6 +32,34 @@ public record MachineHistory(
     intervals = List.copyOf(intervals);
     lives = List.copyOf(lives);
     positions = List.copyOf(positions);
+  }
+
+  /**
+   * The history as it counts by model: a machine that was re-rated once for each stretch as one
+   * model, an interval or a life there where it ended. Positions stand with the last.
+   */
+  public List<MachineHistory> byModel() {
+    List<MachineHistory> stretches = new ArrayList<>();
+    Instant from = Instant.MIN;
+    for (MachineEntry former : machine.formerly()) {
+      Instant until = Days.endOf(former.validTo().orElseThrow());
+      stretches.add(within(former, new Period(from, until), List.of()));
+      from = until;
+    }
+    stretches.add(within(machine, new Period(from, Instant.MAX), positions));
+    return stretches;
+  }
+
+  private MachineHistory within(
+      MachineEntry entry, Period stretch, List<PositionStanding> standings) {
+    return new MachineHistory(
+        entry,
+        hours,
+        observedWithin(stretch),
+        visits.stream().filter(visit -> stretch.contains(visit.at())).toList(),
+        intervals.stream().filter(interval -> stretch.contains(interval.until())).toList(),
+        lives.stream().filter(life -> stretch.contains(life.until())).toList(),
+        standings);
   }
 
   /** The part of the window in which the machine was observed. */

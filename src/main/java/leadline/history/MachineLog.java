@@ -36,7 +36,7 @@ record MachineLog(MachineEntry entry, HourSeries hours, Optional<Period> observe
    */
   Optional<RunningHours> ageAtStart() {
     return entry
-        .inServiceOn()
+        .newOn()
         .filter(day -> observed.isPresent() && !start().isAfter(Days.endOf(day)))
         .map(day -> hoursAt(start()).minus(hoursAt(hours.span().orElseThrow().start())));
   }
@@ -51,7 +51,8 @@ record MachineLog(MachineEntry entry, HourSeries hours, Optional<Period> observe
 
   private static Optional<Period> observed(MachineEntry entry, Period trusted, Instant cutOff) {
     Instant start =
-        Stream.concat(entry.recordsFrom().stream(), entry.validFrom().stream())
+        Stream.concat(
+                entry.atFirst().recordsFrom().stream(), entry.atFirst().validFrom().stream())
             .map(Days::startOf)
             .reduce(trusted.start(), MachineLog::later);
     Instant end =

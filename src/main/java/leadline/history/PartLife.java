@@ -1,5 +1,6 @@
 package leadline.history;
 
+import java.time.Instant;
 import leadline.fleet.Component;
 import leadline.fleet.Item;
 import leadline.fleet.Part;
@@ -10,6 +11,7 @@ import leadline.quantity.RunningHours;
  *
  * @param number 1 for the part's first life on record in the item
  * @param entry age from which the life is known; zero unless records began later
+ * @param until when it ended, or was last known
  */
 public record PartLife(
     Component component,
@@ -19,4 +21,5 @@ public record PartLife(
     LifeOrigin origin,
     RunningHours entry,
     Observation observation,
+    Instant until,
     LifeEnd endedBy) {}

@@ -1,5 +1,6 @@
 package leadline.history;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -27,12 +28,12 @@ final class PositionIntervals {
     for (PlacedVisit visit : overhauls(stints)) {
       last = visit.hours();
       if (visit.isObserved()) {
-        intervals.add(interval(component, since, last, Optional.of(visit.overhaul().reason())));
+        intervals.add(interval(component, since, last, visit.removedAt(), Optional.of(visit.overhaul().reason())));
       }
       since = Optional.of(last);
     }
     RunningHours end = machine.hoursAt(machine.end()).max(last);
-    intervals.add(interval(component, since, end, Optional.empty()));
+    intervals.add(interval(component, since, end, machine.end(), Optional.empty()));
     return intervals;
   }
 
@@ -50,8 +51,10 @@ final class PositionIntervals {
   private static OverhaulInterval interval(
       Component component,
       Optional<RunningHours> since,
-      RunningHours until,
+      RunningHours hours,
+      Instant until,
       Optional<Reason> endedBy) {
-    return new OverhaulInterval(component, Subject.POSITION, since.map(until::minus), endedBy);
+    return new OverhaulInterval(
+        component, Subject.POSITION, since.map(hours::minus), until, endedBy);
   }
 }

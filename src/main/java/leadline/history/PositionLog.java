@@ -152,7 +152,7 @@ final class PositionLog {
   }
 
   private Item named(String serial) {
-    return new Item.Named(pool, position.component(), machine.entry().model(), serial);
+    return new Item.Named(pool, position.component(), machine.entry().atFirst().model(), serial);
   }
 
   private Item nextUnnamed() {

@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import leadline.fleet.Cells;
 import leadline.fleet.RecordKind;
 import leadline.fleet.SourcedRow;
@@ -20,19 +21,28 @@ final class ReturnedSheets {
 
   private final Map<RecordKey, RecordVersions> records = new LinkedHashMap<>();
 
-  private ReturnedSheets(List<RecordVersions> decided) {
-    decided.forEach(record -> records.put(RecordKey.of(record.cells()), record));
+  private ReturnedSheets(List<RecordVersions> revisable) {
+    revisable.forEach(record -> records.put(RecordKey.of(record.cells()), record));
   }
 
   /** The vessel's records, with what the sheets among them say of the others. */
   static List<RecordVersions> appliedTo(List<RecordVersions> decided) {
-    ReturnedSheets sheets = new ReturnedSheets(decided);
+    ReturnedSheets sheets =
+        new ReturnedSheets(decided.stream().filter(ReturnedSheets::isRevisable).toList());
     decided.stream()
         .map(RecordVersions::standing)
         .filter(row -> row.row().cells().kind() == RecordKind.RETURNS)
         .sorted(RecordVersions.FIRST_TO_STANDING)
         .forEach(sheets::apply);
-    return List.copyOf(sheets.records.values());
+    return Stream.concat(
+            decided.stream().filter(record -> !isRevisable(record)),
+            sheets.records.values().stream())
+        .toList();
+  }
+
+  private static boolean isRevisable(RecordVersions record) {
+    RecordKind kind = record.cells().kind();
+    return kind == RecordKind.OVERHAULS || kind == RecordKind.FINDINGS;
   }
 
   private void apply(ArrivedRow row) {

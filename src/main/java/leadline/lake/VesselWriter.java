@@ -29,6 +29,7 @@ public final class VesselWriter implements Serializable {
             lives,
             vessels.stream()
                 .flatMap(vessel -> vessel.machines().stream())
+                .flatMap(machine -> machine.byModel().stream())
                 .flatMap(this::livesOf)
                 .iterator()),
         RowFiles.write(

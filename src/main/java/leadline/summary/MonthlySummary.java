@@ -52,14 +52,16 @@ public final class MonthlySummary implements Serializable {
    * @param vessel its history up to the end of the month
    */
   public MonthlySummary add(VesselHistory vessel) {
-    for (MachineHistory machine : vessel.machines()) {
-      componentRates.add(machine);
-      overhaulIntervals.add(machine);
-      partFindings.add(machine);
-      springBreakage.add(machine);
-      lifeTables.add(machine);
-    }
+    vessel.machines().stream().flatMap(machine -> machine.byModel().stream()).forEach(this::add);
     return this;
+  }
+
+  private void add(MachineHistory machine) {
+    componentRates.add(machine);
+    overhaulIntervals.add(machine);
+    partFindings.add(machine);
+    springBreakage.add(machine);
+    lifeTables.add(machine);
   }
 
   /**

@@ -275,6 +275,7 @@ enum Scenario {
         machine.validFrom(),
         machine.validTo(),
         Optional.empty(),
+        machine.formerly(),
         machine.origin());
   }
 
@@ -288,6 +289,7 @@ enum Scenario {
             life.origin(),
             life.entry(),
             new Observation.Exact(within.upper()),
+            life.until(),
             life.endedBy())
         : life;
   }

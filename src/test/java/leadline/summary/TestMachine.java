@@ -1,5 +1,6 @@
 package leadline.summary;
 
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -43,6 +44,8 @@ final class TestMachine {
 
   private static final Origin ORIGIN = new Origin("by-hand.csv", FileDigest.of(new byte[] {1}), 2);
 
+  private static final Instant UNTIL = Instant.parse("2024-01-01T00:00:00Z");
+
   private final MachineEntry entry;
   private final List<Visit> visits = new ArrayList<>();
   private final List<OverhaulInterval> intervals = new ArrayList<>();
@@ -78,6 +81,7 @@ final class TestMachine {
             Optional.empty(),
             Optional.empty(),
             Optional.empty(),
+            List.of(),
             ORIGIN));
   }
 
@@ -161,7 +165,7 @@ final class TestMachine {
   TestMachine interval(
       Component component, Optional<RunningHours> length, Optional<Reason> endedBy) {
     intervals.add(
-        new OverhaulInterval(component, OverhaulInterval.Subject.POSITION, length, endedBy));
+        new OverhaulInterval(component, OverhaulInterval.Subject.POSITION, length, UNTIL, endedBy));
     return this;
   }
 
@@ -171,6 +175,7 @@ final class TestMachine {
             component,
             OverhaulInterval.Subject.ITEM,
             Optional.of(RunningHours.ofHours(length)),
+            UNTIL,
             Optional.of(endedBy)));
     return this;
   }
@@ -191,6 +196,7 @@ final class TestMachine {
             LifeOrigin.RENEWED,
             RunningHours.ofHours(hours),
             observation,
+            UNTIL,
             LifeEnd.STILL_FITTED));
     return this;
   }

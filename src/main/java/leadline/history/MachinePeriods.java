@@ -1,0 +1,76 @@
+package leadline.history;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeMap;
+import leadline.fleet.Cells;
+import leadline.fleet.Column;
+import leadline.fleet.MachineLayout;
+
+/**
+ * Which rows of one machine correct each other, and which tell of successive periods of it. Rows of
+ * one {@code valid_from} are versions of one period. So are those of another {@code valid_from},
+ * unless they tell of another kind, model, size or day in service, or the earlier one says that it
+ * ended before the later one began.
+ */
+final class MachinePeriods {
+
+  private static final List<Column<?>> WHAT_ONLY_ANOTHER_MACHINE_HAS =
+      List.of(
+          MachineLayout.KIND,
+          MachineLayout.CYLINDERS,
+          MachineLayout.PLACES_PER_CYLINDER,
+          MachineLayout.IN_SERVICE_ON);
+
+  private MachinePeriods() {}
+
+  /**
+   * @param rows of one machine's identifier, in any order
+   * @return the versions of each period, the periods in time
+   */
+  static List<List<ArrivedRow>> of(List<ArrivedRow> rows) {
+    TreeMap<LocalDate, List<ArrivedRow>> byStart = new TreeMap<>();
+    rows.forEach(
+        row -> byStart.computeIfAbsent(start(row.row().cells()), s -> new ArrayList<>()).add(row));
+    List<List<ArrivedRow>> periods = new ArrayList<>();
+    for (List<ArrivedRow> versions : byStart.values()) {
+      Optional<List<ArrivedRow>> before =
+          periods.isEmpty() ? Optional.empty() : Optional.of(periods.get(periods.size() - 1));
+      before
+          .filter(earlier -> isCorrectedBy(standing(earlier), standing(versions)))
+          .ifPresentOrElse(earlier -> earlier.addAll(versions), () -> periods.add(versions));
+    }
+    return periods;
+  }
+
+  /** The first day of the row's period; the earliest of all where it has none. */
+  static LocalDate start(Cells row) {
+    return row.find(MachineLayout.VALID_FROM).orElse(LocalDate.MIN);
+  }
+
+  /** Whether nothing that the rows say speaks against their being of one machine. */
+  static boolean isOneMachine(Cells one, Cells other) {
+    return WHAT_ONLY_ANOTHER_MACHINE_HAS.stream()
+        .allMatch(column -> agree(one.find(column), other.find(column)));
+  }
+
+  private static boolean isCorrectedBy(Cells earlier, Cells later) {
+    return isOneMachine(earlier, later)
+        && earlier.need(MachineLayout.MODEL).equals(later.need(MachineLayout.MODEL))
+        && earlier
+            .find(MachineLayout.VALID_TO)
+            .filter(lastDay -> lastDay.isBefore(start(later)))
+            .isEmpty();
+  }
+
+  /** An empty cell contradicts nothing. */
+  private static boolean agree(Optional<?> one, Optional<?> other) {
+    return one.isEmpty() || other.isEmpty() || one.equals(other);
+  }
+
+  private static Cells standing(List<ArrivedRow> versions) {
+    return RecordVersions.of(versions, versions).cells();
+  }
+}
