@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import leadline.publish.Numbers;
+import leadline.summary.DueForecast;
 import leadline.summary.DueList;
 import leadline.summary.JobCards;
 import leadline.summary.TableColumn;
@@ -65,7 +66,7 @@ record CardFacts(TableRow due, List<TableRow> cards) {
   private String whenDue() {
     String limit = "limit " + Numbers.hours(due.need(DueList.LIMIT));
     String standing = due.need(DueList.STANDING).replace('-', ' ');
-    return due.find(DueList.DUE_ON)
+    return due.find(DueForecast.DUE_ON)
         .map(day -> "%s, about %s, %s".formatted(standing, day, limit))
         .orElseGet(() -> standing + ", " + limit);
   }

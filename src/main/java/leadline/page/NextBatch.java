@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import leadline.summary.DueForecast;
 import leadline.summary.DueList;
 import leadline.summary.TableRow;
 import leadline.summary.VesselColumns;
@@ -14,7 +15,7 @@ final class NextBatch {
 
   /** Overdue by most hours first, then what falls due first by the earliest forecast. */
   private static final Comparator<TableRow> PRESSING =
-      Comparator.comparing((TableRow row) -> row.find(DueList.DUE_EARLY).orElse(""))
+      Comparator.comparing((TableRow row) -> row.find(DueForecast.DUE_EARLY).orElse(""))
           .thenComparing(row -> row.find(DueList.REMAINING).orElse(0.0));
 
   private NextBatch() {}

@@ -52,7 +52,7 @@ record VesselBriefing(
           "Tick not opened where a part was not opened: that is neither sound nor broken.");
 
   private static final List<TableColumn<String>> PLACE =
-      List.of(VesselColumns.MACHINE, SharedColumns.COMPONENT, DueList.POSITION);
+      List.of(VesselColumns.MACHINE, SharedColumns.COMPONENT, VesselColumns.POSITION);
 
   Briefing briefing() {
     Tables tables = Tables.of(issue);
@@ -138,7 +138,7 @@ record VesselBriefing(
     List<CardRow> cards = cards(component, due);
     CardFacts facts = new CardFacts(due, cards.stream().map(CardRow::row).toList());
     return new Briefing.Card(
-        Named.sentence(component.name()) + " " + due.need(DueList.POSITION),
+        Named.sentence(component.name()) + " " + due.need(VesselColumns.POSITION),
         facts.facts(),
         component.parts().stream()
             .map(part -> line(tables, component, part, cards, facts.lastOn().orElse("")))

@@ -13,6 +13,7 @@ import leadline.fleet.RecordKind;
 import leadline.fleet.ReturnLayout;
 import leadline.fleet.ReturnedRow;
 import leadline.origin.FileDigest;
+import leadline.summary.DueForecast;
 import leadline.summary.DueList;
 import leadline.summary.SharedColumns;
 import leadline.summary.TableColumn;
@@ -110,7 +111,7 @@ record ReturnSheet(String vessel, List<Cells> rows) {
                     List.of(
                         VesselColumns.MACHINE,
                         SharedColumns.COMPONENT,
-                        DueList.POSITION,
+                        VesselColumns.POSITION,
                         DueList.ITEM)))
             .with(ReturnLayout.OVERHAUL, overhaul)
             .with(ReturnLayout.MACHINE, due.need(VesselColumns.MACHINE))
@@ -129,7 +130,7 @@ record ReturnSheet(String vessel, List<Cells> rows) {
     return "%s%s: %s since the last overhaul, where one is due every %s h by %s."
         .formatted(
             due.need(DueList.STANDING).replace('-', ' '),
-            due.find(DueList.DUE_ON).map(day -> ", on " + day).orElse(""),
+            due.find(DueForecast.DUE_ON).map(day -> ", on " + day).orElse(""),
             due.find(DueList.HOURS)
                 .map(hours -> CsvTable.shortest(hours) + " h")
                 .orElseGet(() -> "at least " + CsvTable.shortest(due.need(DueList.RUN)) + " h"),
@@ -146,7 +147,7 @@ record ReturnSheet(String vessel, List<Cells> rows) {
                 VesselColumns.VESSEL,
                 VesselColumns.MACHINE,
                 SharedColumns.COMPONENT,
-                DueList.POSITION,
+                VesselColumns.POSITION,
                 DueList.SINCE,
                 DueList.OVERHAUL));
     return "D-" + FileDigest.of(words.getBytes(StandardCharsets.UTF_8)).hex().substring(0, DIGITS);

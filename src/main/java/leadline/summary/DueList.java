@@ -1,12 +1,12 @@
 package leadline.summary;
 
 import java.time.Instant;
-import java.time.LocalDate;
-import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import leadline.fleet.Item;
 import leadline.fleet.LimitBy;
 import leadline.fleet.OverhaulLimit;
@@ -23,9 +23,6 @@ import leadline.summary.DuePosition.Standing;
 public final class DueList implements VesselTable {
 
   public static final TableColumn<String> MODEL = TableColumn.text("model", "the machine's model");
-  public static final TableColumn<String> POSITION =
-      TableColumn.key(
-          "position", "@unit/place; @unit where there is one a unit, @ where one a machine");
   public static final TableColumn<Long> UNIT =
       TableColumn.count("unit", "the cylinder; 0 where there is one position a machine");
   public static final TableColumn<Long> PLACE =
@@ -76,36 +73,6 @@ public final class DueList implements VesselTable {
           "h",
           "limit_h less hours_since_overhaul_h, negative when overdue; empty where since is"
               + " unknown");
-  public static final TableColumn<Double> RATE =
-      TableColumn.real(
-          "recent_h_per_day",
-          "h per day",
-          "the machine's running in the whole months, at most 12, before counted_to; empty where"
-              + " there is none");
-  public static final TableColumn<Double> SLOWEST =
-      TableColumn.real(
-          "slowest_h_per_day", "h per day", "its running in the slowest of these months");
-  public static final TableColumn<Double> FASTEST =
-      TableColumn.real(
-          "fastest_h_per_day", "h per day", "its running in the fastest of these months");
-  public static final TableColumn<String> DUE_EARLY =
-      TableColumn.remark(
-          "due_early",
-          "the day when it falls due at the fastest month's rate, 24 h a day where there is no"
-              + " whole month; the limit by the calendar where that comes first");
-  public static final TableColumn<String> DUE_ON =
-      TableColumn.remark(
-          "due_on",
-          "the day when it falls due at recent_h_per_day, or by the calendar where that comes"
-              + " first; a forecast, not a permission");
-  public static final TableColumn<String> DUE_LATE =
-      TableColumn.remark(
-          "due_late",
-          "the same at the slowest month's rate; empty where the machine stood still in it and no"
-              + " limit by the calendar is set");
-  public static final TableColumn<String> NO_DATE =
-      TableColumn.remark(
-          "no_date", "why due_on is empty: " + SharedColumns.words(DueDates.WhyUnknown.class));
   public static final TableColumn<String> STANDING =
       TableColumn.text(
           "standing",
@@ -141,29 +108,29 @@ public final class DueList implements VesselTable {
 
   /** The standings of an overhaul that is to be done now or soon. */
   public static final Set<String> COMING =
-      Set.of(Standing.OVERDUE.word(), Standing.DUE_SOON.word());
+      Stream.of(Standing.values())
+          .filter(Standing::isComing)
+          .map(Standing::word)
+          .collect(Collectors.toUnmodifiableSet());
 
   public static final TableSpec SPEC =
       TableSpec.of(
           "due_list",
           "The next overhaul of every position: hours, limit, forecast. Limits of maker, class and"
               + " flag prevail.",
+          VesselColumns.OF_VESSEL,
           List.of(
-              SharedColumns.MONTH,
-              SharedColumns.KNOWN_AT,
-              VesselColumns.VESSEL,
-              VesselColumns.VESSEL_NAME,
               VesselColumns.MACHINE,
               MODEL,
               SharedColumns.COMPONENT,
-              POSITION,
+              VesselColumns.POSITION,
               UNIT,
               PLACE,
               ITEM),
           List.of(COUNTED_TO, SINCE, SINCE_ON, OVERHAUL, RUN, REPAIRED, HOURS),
           List.of(LIMIT, LIMIT_BY, LIMIT_SOURCE, LIMIT_MONTHS, MONTHS_SOURCE, REMAINING),
-          List.of(RATE, SLOWEST, FASTEST, DUE_EARLY, DUE_ON, DUE_LATE, NO_DATE, STANDING),
-          List.of(SHUT_PART, OPENED_ON, SHUT_HOURS, GROUP, GROUP_SIZE));
+          DueForecast.COLUMNS,
+          List.of(STANDING, SHUT_PART, OPENED_ON, SHUT_HOURS, GROUP, GROUP_SIZE));
 
   @Override
   public TableSpec spec() {
@@ -179,10 +146,11 @@ public final class DueList implements VesselTable {
       DueGroups groups = new DueGroups(positions);
       Optional<RecentRunning> running = RecentRunning.of(machine);
       for (DuePosition position : positions) {
-        TableRow.Builder row = VesselColumns.row(SPEC, vessel, edition);
+        TableRow.Builder row =
+            VesselColumns.row(SPEC, vessel, edition, machine, position.position());
         addPosition(row, machine, position.position());
         addLimits(row, position);
-        addDates(row, position.dates(), running);
+        DueForecast.in(row, position.dates(), running);
         addParts(row, position);
         addGroup(row, machine, groups.of(position));
         rows.add(row.build());
@@ -195,10 +163,7 @@ public final class DueList implements VesselTable {
       TableRow.Builder row, MachineHistory machine, PositionStanding standing) {
     Instant end = machine.observed().map(Period::end).orElseThrow();
     Since since = standing.since();
-    row.with(VesselColumns.MACHINE, machine.machine().id().machine())
-        .with(MODEL, machine.machine().model())
-        .with(SharedColumns.COMPONENT, standing.component().name())
-        .with(POSITION, standing.position().label())
+    row.with(MODEL, machine.machine().model())
         .with(UNIT, (long) standing.position().unit())
         .with(PLACE, (long) standing.position().place())
         .with(ITEM, standing.item().map(Item::label))
@@ -230,17 +195,6 @@ public final class DueList implements VesselTable {
     row.with(STANDING, position.standing().word());
   }
 
-  private static void addDates(
-      TableRow.Builder row, DueDates dates, Optional<RecentRunning> running) {
-    row.with(RATE, running.map(RecentRunning::mean))
-        .with(SLOWEST, running.map(RecentRunning::slowest))
-        .with(FASTEST, running.map(RecentRunning::fastest))
-        .with(DUE_EARLY, dates.early().map(DueList::day))
-        .with(DUE_ON, dates.due().map(DueList::day))
-        .with(DUE_LATE, dates.late().map(DueList::day))
-        .with(NO_DATE, dates.unknown().map(DueDates.WhyUnknown::word));
-  }
-
   private static void addParts(TableRow.Builder row, DuePosition position) {
     Optional<ShutPart> shut = position.longestShut();
     row.with(SHUT_PART, shut.map(part -> part.part().name()))
@@ -260,10 +214,5 @@ public final class DueList implements VesselTable {
       return "overhaul";
     }
     return since instanceof Since.New ? "new" : "unknown";
-  }
-
-  /** The day that the moment falls on, or ends. */
-  private static String day(Instant moment) {
-    return LocalDate.ofInstant(moment.minusNanos(1), ZoneOffset.UTC).toString();
   }
 }

@@ -28,7 +28,12 @@ record DuePosition(PositionStanding position, DueDates dates, Standing standing)
     OVERDUE,
     DUE_SOON,
     NOT_DUE,
-    UNKNOWN
+    UNKNOWN;
+
+    /** The overhaul is to be done now or soon. */
+    boolean isComing() {
+      return this == OVERDUE || this == DUE_SOON;
+    }
   }
 
   /** Every position of a machine still in the fleet as the month ends. */

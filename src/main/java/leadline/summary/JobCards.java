@@ -13,7 +13,6 @@ import leadline.history.PartStanding.LastFinding;
 import leadline.history.PositionStanding;
 import leadline.quantity.Days;
 import leadline.quantity.RunningHours;
-import leadline.summary.DuePosition.Standing;
 
 /**
  * Every part of the positions that a machine's next batch opens, for the briefing of its vessel. A
@@ -74,14 +73,11 @@ public final class JobCards implements VesselTable {
       TableSpec.of(
           "job_cards",
           "Every part of the positions of each machine's next batch.",
+          VesselColumns.OF_VESSEL,
           List.of(
-              SharedColumns.MONTH,
-              SharedColumns.KNOWN_AT,
-              VesselColumns.VESSEL,
-              VesselColumns.VESSEL_NAME,
               VesselColumns.MACHINE,
               SharedColumns.COMPONENT,
-              DueList.POSITION,
+              VesselColumns.POSITION,
               SharedColumns.PART),
           List.of(AGE, SEEN_FROM, SEEN, WORKED_AT, KEPT_FAILED, LAPS),
           List.of(LAST_OVERHAUL, LAST_ON, LAST_OPENED, LAST_FOUND, LAST_ACTION),
@@ -102,11 +98,7 @@ public final class JobCards implements VesselTable {
     for (MachineHistory machine : vessel.history().machines()) {
       for (PositionStanding position : nextBatch(machine, edition)) {
         for (PartStanding part : position.parts()) {
-          TableRow.Builder row =
-              VesselColumns.row(SPEC, vessel, edition)
-                  .with(VesselColumns.MACHINE, machine.machine().id().machine())
-                  .with(SharedColumns.COMPONENT, position.component().name())
-                  .with(DueList.POSITION, position.position().label());
+          TableRow.Builder row = VesselColumns.row(SPEC, vessel, edition, machine, position);
           addPart(row, part);
           position.item().ifPresent(item -> statements.in(row, item));
           rows.add(row.build());
@@ -125,12 +117,7 @@ public final class JobCards implements VesselTable {
             .filter(
                 position -> groups.of(position).filter(group -> group.number() == NEXT).isPresent())
             .toList();
-    boolean isComing =
-        batch.stream()
-            .anyMatch(
-                position ->
-                    position.standing() == Standing.OVERDUE
-                        || position.standing() == Standing.DUE_SOON);
+    boolean isComing = batch.stream().anyMatch(position -> position.standing().isComing());
     return isComing ? batch.stream().map(DuePosition::position).toList() : List.of();
   }
 

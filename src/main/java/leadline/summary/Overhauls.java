@@ -27,4 +27,9 @@ final class Overhauls {
         .filter(visit -> observed.filter(period -> period.contains(visit.at())).isPresent())
         .toList();
   }
+
+  /** Those of all components of all these machines. */
+  static List<Visit> within(List<MachineHistory> machines, Period window) {
+    return machines.stream().flatMap(machine -> within(machine, window).stream()).toList();
+  }
 }

@@ -331,7 +331,7 @@ class ReturnRoundTripTest {
 
   private static TableRow position(Map<TableSpec, List<TableRow>> tables, String position) {
     return tables.getOrDefault(DueList.SPEC, List.of()).stream()
-        .filter(row -> row.need(DueList.POSITION).equals(position))
+        .filter(row -> row.need(VesselColumns.POSITION).equals(position))
         .filter(row -> row.need(VesselColumns.MACHINE).equals("ME"))
         .findFirst()
         .orElseThrow();

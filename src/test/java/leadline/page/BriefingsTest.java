@@ -27,6 +27,7 @@ import leadline.publish.RunManifest;
 import leadline.publish.Standing;
 import leadline.quantity.ReportMonth;
 import leadline.quantity.RunningHours;
+import leadline.summary.DueForecast;
 import leadline.summary.DueList;
 import leadline.summary.EvidenceColumns;
 import leadline.summary.JobCards;
@@ -84,7 +85,7 @@ class BriefingsTest {
         .with(VesselColumns.MACHINE, machine)
         .with(DueList.MODEL, "QX-2")
         .with(SharedColumns.COMPONENT, "compressor-valve")
-        .with(DueList.POSITION, position)
+        .with(VesselColumns.POSITION, position)
         .with(DueList.UNIT, 1L)
         .with(DueList.PLACE, 1L)
         .with(DueList.COUNTED_TO, KNOWN_AT)
@@ -109,7 +110,7 @@ class BriefingsTest {
         .with(VesselColumns.VESSEL, vessel)
         .with(VesselColumns.MACHINE, "AC")
         .with(SharedColumns.COMPONENT, "compressor-valve")
-        .with(DueList.POSITION, position)
+        .with(VesselColumns.POSITION, position)
         .with(SharedColumns.PART, part)
         .with(JobCards.SEEN_FROM, "2021-02-03")
         .with(JobCards.SEEN, 4_321.6)
@@ -240,7 +241,8 @@ class BriefingsTest {
 
   @Test
   void theBatchIsTheGroupOfThePositionOverdueByMost() throws IOException {
-    due.add(due("dunlin", "AC", "@1/1", "due-soon").with(DueList.DUE_EARLY, "2025-01-02").build());
+    due.add(
+        due("dunlin", "AC", "@1/1", "due-soon").with(DueForecast.DUE_EARLY, "2025-01-02").build());
     due.add(due("dunlin", "DG1", "@1/1", "overdue").with(DueList.REMAINING, -5.0).build());
     due.add(due("dunlin", "DG2", "@1/1", "overdue").with(DueList.REMAINING, -900.0).build());
     due.add(due("dunlin", "DG2", "@1/2", "not-due").with(DueList.REMAINING, 400.0).build());

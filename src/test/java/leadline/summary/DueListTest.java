@@ -122,11 +122,11 @@ class DueListTest {
         line(
             row,
             DueList.REMAINING,
-            DueList.RATE,
-            DueList.DUE_EARLY,
-            DueList.DUE_ON,
-            DueList.DUE_LATE,
-            DueList.NO_DATE,
+            DueForecast.RATE,
+            DueForecast.DUE_EARLY,
+            DueForecast.DUE_ON,
+            DueForecast.DUE_LATE,
+            DueForecast.NO_DATE,
             DueList.STANDING));
   }
 
@@ -143,8 +143,8 @@ class DueListTest {
             DueList.LIMIT_BY,
             DueList.LIMIT_SOURCE,
             DueList.REMAINING,
-            DueList.DUE_ON,
-            DueList.NO_DATE,
+            DueForecast.DUE_ON,
+            DueForecast.NO_DATE,
             DueList.STANDING));
   }
 
@@ -159,9 +159,9 @@ class DueListTest {
             row,
             DueList.LIMIT_MONTHS,
             DueList.MONTHS_SOURCE,
-            DueList.DUE_EARLY,
-            DueList.DUE_ON,
-            DueList.DUE_LATE,
+            DueForecast.DUE_EARLY,
+            DueForecast.DUE_ON,
+            DueForecast.DUE_LATE,
             DueList.STANDING));
   }
 
@@ -181,8 +181,8 @@ class DueListTest {
       DueList.RUN,
       DueList.HOURS,
       DueList.REMAINING,
-      DueList.DUE_EARLY,
-      DueList.NO_DATE,
+      DueForecast.DUE_EARLY,
+      DueForecast.NO_DATE,
       DueList.STANDING
     };
 
@@ -198,7 +198,7 @@ class DueListTest {
 
     assertEquals(
         "- | - | not-running | not-due",
-        line(row, DueList.DUE_ON, DueList.DUE_LATE, DueList.NO_DATE, DueList.STANDING));
+        line(row, DueForecast.DUE_ON, DueForecast.DUE_LATE, DueForecast.NO_DATE, DueList.STANDING));
   }
 
   /** Observed for 20 days: 500 h left are run in 20.83 days at the earliest, on 21 January. */
@@ -215,11 +215,11 @@ class DueListTest {
         "- | 2025-01-21 | - | - | no-whole-month | due-soon",
         line(
             row,
-            DueList.RATE,
-            DueList.DUE_EARLY,
-            DueList.DUE_ON,
-            DueList.DUE_LATE,
-            DueList.NO_DATE,
+            DueForecast.RATE,
+            DueForecast.DUE_EARLY,
+            DueForecast.DUE_ON,
+            DueForecast.DUE_LATE,
+            DueForecast.NO_DATE,
             DueList.STANDING));
   }
 
@@ -268,11 +268,12 @@ class DueListTest {
       row.find(DueList.REMAINING)
           .ifPresent(
               left -> assertEquals(row.need(DueList.LIMIT), left + row.need(DueList.HOURS), 1e-9));
-      assertEquals(row.find(DueList.DUE_ON).isEmpty(), row.find(DueList.NO_DATE).isPresent());
-      row.find(DueList.DUE_ON)
-          .ifPresent(due -> assertTrue(row.need(DueList.DUE_EARLY).compareTo(due) <= 0));
-      row.find(DueList.DUE_LATE)
-          .ifPresent(late -> assertTrue(row.need(DueList.DUE_ON).compareTo(late) <= 0));
+      assertEquals(
+          row.find(DueForecast.DUE_ON).isEmpty(), row.find(DueForecast.NO_DATE).isPresent());
+      row.find(DueForecast.DUE_ON)
+          .ifPresent(due -> assertTrue(row.need(DueForecast.DUE_EARLY).compareTo(due) <= 0));
+      row.find(DueForecast.DUE_LATE)
+          .ifPresent(late -> assertTrue(row.need(DueForecast.DUE_ON).compareTo(late) <= 0));
     }
   }
 
@@ -286,10 +287,10 @@ class DueListTest {
       List<TableRow> fast = rows(hoursADay + 1L, positions);
       for (int i = 0; i < slow.size(); i++) {
         assertEquals(
-            slow.get(i).find(DueList.DUE_ON).isPresent(),
-            fast.get(i).find(DueList.DUE_ON).isPresent());
-        Optional<String> later = slow.get(i).find(DueList.DUE_ON);
-        Optional<String> earlier = fast.get(i).find(DueList.DUE_ON);
+            slow.get(i).find(DueForecast.DUE_ON).isPresent(),
+            fast.get(i).find(DueForecast.DUE_ON).isPresent());
+        Optional<String> later = slow.get(i).find(DueForecast.DUE_ON);
+        Optional<String> earlier = fast.get(i).find(DueForecast.DUE_ON);
         later.ifPresent(day -> assertTrue(earlier.orElseThrow().compareTo(day) <= 0));
       }
     }

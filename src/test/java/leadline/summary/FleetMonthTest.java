@@ -98,10 +98,10 @@ class FleetMonthTest {
     assertEquals(
         List.of(0.04, 0.0, 0.3, "D"),
         cells(
-            FleetMonth.REPAIRED_SHARE,
-            FleetMonth.QUESTIONS_PER_100,
-            FleetMonth.STATED_SHARE,
-            FleetMonth.GRADE));
+            ReportingColumns.REPAIRED_SHARE,
+            ReportingColumns.QUESTIONS_PER_100,
+            ReportingColumns.STATED_SHARE,
+            ReportingColumns.GRADE));
   }
 
   @Test
