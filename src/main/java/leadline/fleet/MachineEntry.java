@@ -10,8 +10,8 @@ import leadline.origin.Origin;
 /**
  * A machine of the register, as its last row has it.
  *
- * @param formerly the machine as rows of earlier periods have it, such as before it was re-rated; in
- *     time, each valid to the day before the next begins
+ * @param formerly the machine as rows of earlier periods have it, such as before it was re-rated;
+ *     in time, each valid to the day before the next begins
  */
 public record MachineEntry(
     MachineId id,

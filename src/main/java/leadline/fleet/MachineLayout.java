@@ -28,9 +28,10 @@ public final class MachineLayout {
   public static final Column<LocalDate> IN_SERVICE_ON =
       ROW.optional("in_service_on", CellTypes.DAY, "day the machine was new");
   public static final Column<LocalDate> VALID_FROM =
-      ROW.optional("valid_from", CellTypes.DAY, "first day for which the row holds: in the fleet, or since a change");
+      ROW.optional(
+          "valid_from", CellTypes.DAY, "first day in the fleet, or as this machine or model");
   public static final Column<LocalDate> VALID_TO =
-      ROW.optional("valid_to", CellTypes.DAY, "last day for which the row holds");
+      ROW.optional("valid_to", CellTypes.DAY, "last day of the same");
   public static final Column<LocalDate> RECORDS_FROM =
       ROW.optional(
           "records_from", CellTypes.DAY, "first day from which every overhaul is on record");

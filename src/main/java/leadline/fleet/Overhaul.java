@@ -72,8 +72,7 @@ public record Overhaul(
     return with(other, removedSerial, fittedSerial);
   }
 
-  private Overhaul with(
-      MachineId itsMachine, Optional<String> removed, Optional<String> fitted) {
+  private Overhaul with(MachineId itsMachine, Optional<String> removed, Optional<String> fitted) {
     return new Overhaul(
         id,
         itsMachine,

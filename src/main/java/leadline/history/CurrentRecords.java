@@ -1,6 +1,5 @@
 package leadline.history;
 
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -8,7 +7,6 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import leadline.fleet.Finding;
 import leadline.fleet.Overhaul;
 import leadline.fleet.OverhaulId;
@@ -60,7 +58,7 @@ public record CurrentRecords(
     List<RecordVersions> decided =
         ReturnedSheets.appliedTo(
             records.stream()
-                .flatMap(record -> decided(record, snapshots.standing(record)))
+                .flatMap(record -> decided(record, snapshots.standing(record)).stream())
                 .toList());
     return new CurrentRecords(
         vessel,
@@ -78,21 +76,10 @@ public record CurrentRecords(
         snapshots.problems());
   }
 
-  /** One record; of a machine's rows, one for each period. */
-  private static Stream<RecordVersions> decided(
-      List<ArrivedRow> record, List<ArrivedRow> notEnded) {
-    if (record.get(0).row().cells().kind() != RecordKind.MACHINES || notEnded.isEmpty()) {
-      return Stream.of(RecordVersions.of(record, notEnded));
-    }
-    List<ArrivedRow> ended = new ArrayList<>(record);
-    ended.removeAll(notEnded);
-    List<RecordVersions> periods = new ArrayList<>();
-    for (List<ArrivedRow> period : MachinePeriods.of(notEnded)) {
-      ended.addAll(period);
-      periods.add(RecordVersions.of(ended, period));
-      ended.clear();
-    }
-    return periods.stream();
+  private static List<RecordVersions> decided(List<ArrivedRow> record, List<ArrivedRow> notEnded) {
+    return record.get(0).row().cells().kind() == RecordKind.MACHINES
+        ? MachinePeriods.decided(record, notEnded)
+        : List.of(RecordVersions.of(record, notEnded));
   }
 
   /** The current rows, by arrival. */

@@ -12,7 +12,6 @@ import leadline.fleet.Component;
 import leadline.fleet.Item;
 import leadline.fleet.MachineId;
 import leadline.fleet.Part;
-import leadline.fleet.Position;
 import leadline.fleet.Reason;
 import leadline.history.OverhaulInterval.Subject;
 import leadline.history.PartLedger.EndOfLife;
@@ -227,7 +226,8 @@ final class ItemLedger {
       Sighting inSight, MachineId machine, Instant until, Optional<Reason> endedBy) {
     workbook.add(
         machine,
-        new OverhaulInterval(component, Subject.ITEM, inSight.sinceOverhaul(clock), until, endedBy));
+        new OverhaulInterval(
+            component, Subject.ITEM, inSight.sinceOverhaul(clock), until, endedBy));
   }
 
   private record Opening(Instant at, RunningHours clock) {}

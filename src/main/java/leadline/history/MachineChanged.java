@@ -31,7 +31,8 @@ public record MachineChanged(
       for (int i = 1; i < rows.size(); i++) {
         MachineEntry before = rows.get(i - 1);
         MachineEntry after = rows.get(i);
-        if (isPresumedOne(before, after) && hasReadingsAround(lastDay(before), readings(machine, records, cutOff))) {
+        if (isPresumedOne(before, after)
+            && hasReadingsAround(lastDay(before), readings(machine, records, cutOff))) {
           changes.add(of(before, after));
         }
       }

@@ -51,8 +51,7 @@ record MachineLog(MachineEntry entry, HourSeries hours, Optional<Period> observe
 
   private static Optional<Period> observed(MachineEntry entry, Period trusted, Instant cutOff) {
     Instant start =
-        Stream.concat(
-                entry.atFirst().recordsFrom().stream(), entry.atFirst().validFrom().stream())
+        Stream.concat(entry.atFirst().recordsFrom().stream(), entry.atFirst().validFrom().stream())
             .map(Days::startOf)
             .reduce(trusted.start(), MachineLog::later);
     Instant end =

@@ -27,10 +27,28 @@ final class MachinePeriods {
   private MachinePeriods() {}
 
   /**
-   * @param rows of one machine's identifier, in any order
-   * @return the versions of each period, the periods in time
+   * Each period of the machine as its last version has it, the periods in time. What a snapshot has
+   * ended is counted with the first.
+   *
+   * @param rows all rows of one machine's identifier, in any order; at least one
+   * @param notEnded those of them that no snapshot has ended
    */
-  static List<List<ArrivedRow>> of(List<ArrivedRow> rows) {
+  static List<RecordVersions> decided(List<ArrivedRow> rows, List<ArrivedRow> notEnded) {
+    if (notEnded.isEmpty()) {
+      return List.of(RecordVersions.of(rows, notEnded));
+    }
+    List<ArrivedRow> counted = new ArrayList<>(rows);
+    counted.removeAll(notEnded);
+    List<RecordVersions> periods = new ArrayList<>();
+    for (List<ArrivedRow> versions : of(notEnded)) {
+      counted.addAll(versions);
+      periods.add(RecordVersions.of(counted, versions));
+      counted.clear();
+    }
+    return periods;
+  }
+
+  private static List<List<ArrivedRow>> of(List<ArrivedRow> rows) {
     TreeMap<LocalDate, List<ArrivedRow>> byStart = new TreeMap<>();
     rows.forEach(
         row -> byStart.computeIfAbsent(start(row.row().cells()), s -> new ArrayList<>()).add(row));

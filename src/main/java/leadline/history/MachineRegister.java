@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -38,18 +39,14 @@ final class MachineRegister {
             .collect(
                 Collectors.groupingBy(
                     row -> MachineEntry.of(row).id(),
+                    LinkedHashMap::new,
                     Collectors.collectingAndThen(
                         Collectors.toList(), MachineRegister::inSuccession))));
   }
 
-  /** By identifier, then in time. */
+  /** Those of one identifier in time. */
   List<MachineEntry> machines() {
-    return machines.values().stream()
-        .flatMap(Collection::stream)
-        .sorted(
-            Comparator.comparing((MachineEntry entry) -> entry.id().machine())
-                .thenComparing(entry -> entry.id().succession()))
-        .toList();
+    return machines.values().stream().flatMap(Collection::stream).toList();
   }
 
   /**

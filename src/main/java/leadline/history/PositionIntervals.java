@@ -28,7 +28,9 @@ final class PositionIntervals {
     for (PlacedVisit visit : overhauls(stints)) {
       last = visit.hours();
       if (visit.isObserved()) {
-        intervals.add(interval(component, since, last, visit.removedAt(), Optional.of(visit.overhaul().reason())));
+        intervals.add(
+            interval(
+                component, since, last, visit.removedAt(), Optional.of(visit.overhaul().reason())));
       }
       since = Optional.of(last);
     }

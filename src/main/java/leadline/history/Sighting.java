@@ -11,8 +11,7 @@ import leadline.quantity.RunningHours;
  * @param since the clock when it came into sight
  * @param overhauledAt the clock at its last overhaul or when it was new; none where not known
  */
-record Sighting(
-    List<PartLedger> parts, RunningHours since, Optional<RunningHours> overhauledAt) {
+record Sighting(List<PartLedger> parts, RunningHours since, Optional<RunningHours> overhauledAt) {
 
   static Sighting begin(Component component, RunningHours now, Optional<RunningHours> age) {
     return new Sighting(

@@ -77,10 +77,15 @@ final class FleetMonth implements VesselTable {
         new Period(
             edition.month().startOfLast(edition.month().month().getMonthValue()),
             edition.month().end());
-    row.with(MACHINES, (long) machines.size())
-        .with(MAIN_ENGINES, (long) engines.size())
+    row.with(MACHINES, identifiers(machines))
+        .with(MAIN_ENGINES, identifiers(engines))
         .with(MONTH_HOURS, hours(engines, Window.MONTH.endingWith(edition.month())).hours())
         .with(YEAR_HOURS, hours(engines, year).hours());
+  }
+
+  /** A machine that replaced another under its identifier is one with it. */
+  private static long identifiers(List<MachineHistory> machines) {
+    return machines.stream().map(machine -> machine.machine().id().machine()).distinct().count();
   }
 
   private static void addOverhauls(

@@ -104,11 +104,7 @@ class MachineChangesTest {
             .overhaul("O1", 500, Ship.fitted("S1"))
             .finding("O1", "nozzle", Ship.opened(FoundWord.WORN, Action.RENEWED))
             .overhaul("O2", 1500, Ship.removed("S1"), Ship.fitted("S2"))
-            .overhaul(
-                "O3",
-                1600,
-                row -> row.with(OverhaulLayout.MACHINE, "ME2"),
-                Ship.fitted("S1"))
+            .overhaul("O3", 1600, row -> row.with(OverhaulLayout.MACHINE, "ME2"), Ship.fitted("S1"))
             .rebuilt();
 
     assertEquals(
@@ -127,8 +123,7 @@ class MachineChangesTest {
 
     List<MachineHistory> engines = ship.checked().value().machines();
     assertEquals(2, engines.size());
-    assertModel(
-        Ship.MODEL, new Period(Ship.endOf(0), CHANGE), 9_990, "O1", engines.get(0));
+    assertModel(Ship.MODEL, new Period(Ship.endOf(0), CHANGE), 9_990, "O1", engines.get(0));
     assertModel(
         "QX-70", new Period(Ship.endOf(1000), Ship.endOf(2000)), 10_000, "O2", engines.get(1));
     assertEquals(
@@ -270,8 +265,8 @@ class MachineChangesTest {
 
   /**
    * Sold on day 600 and bought back on day 800: the 6,000 h before are observed and the 12,000 h
-   * from its first reading after. What was overhauled between does not count, and nobody knows what else was: of the
-   * intervals after the purchase none has a known start.
+   * from its first reading after. What was overhauled between does not count, and nobody knows what
+   * else was: of the intervals after the purchase none has a known start.
    */
   @Test
   void whatHappenedWhileAMachineWasAwayIsUnknown() {
@@ -329,8 +324,7 @@ class MachineChangesTest {
   @MethodSource("drawings")
   void theModelsOfAReratedMachineShareOutWhatItCounts(long drawing) {
     List<SourcedRow> rows = new ArrayList<>(RandomShip.drawn(drawing).rows());
-    rows.addAll(
-        new Ship().engine(model(RERATED), from(new Random(drawing).nextInt(1500))).rows());
+    rows.addAll(new Ship().engine(model(RERATED), from(new Random(drawing).nextInt(1500))).rows());
     MachineHistory engine = history(rows).value().machines().get(0);
     Period always = new Period(Ship.endOf(0), Ship.endOf(RandomShip.LAST_DAY));
 

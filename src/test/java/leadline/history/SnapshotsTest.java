@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Set;
 import leadline.fleet.Cells;
 import leadline.fleet.FindingLayout;
+import leadline.fleet.MachineLayout;
 import leadline.fleet.OverhaulLayout;
 import leadline.fleet.Reason;
 import leadline.fleet.RecordKind;
@@ -174,6 +175,41 @@ class SnapshotsTest {
 
     assertStanding("O2");
     assertEquals(List.of(), problems());
+  }
+
+  /**
+   * The register of batch 2 has the engine as it is now, re-rated. That does not delete what it was
+   * before; the register of batch 3, which lacks it, deletes all: of its two rows one counts as
+   * withdrawn, one as superseded.
+   */
+  @Test
+  void aSnapshotWithARowOfAMachineEndsNoPeriodOfIt() {
+    register(1).row(1, engine("ME")).row(1, engine("AE1"));
+    register(2)
+        .row(2, engine("ME", row -> row.with(MachineLayout.VALID_FROM, Ship.day(9)), reRated()))
+        .row(2, engine("AE1"));
+
+    assertEquals(3, decided().rows(RecordKind.MACHINES).size());
+    assertEquals(new Census.Count(3, 1, 0, 0), decided().census().of(RecordKind.MACHINES));
+
+    register(3).row(3, engine("AE1"));
+
+    assertEquals(1, decided().rows(RecordKind.MACHINES).size());
+    assertEquals(new Census.Count(1, 2, 1, 1), decided().census().of(RecordKind.MACHINES));
+  }
+
+  private SnapshotsTest register(long batch) {
+    exports.put(
+        batch, new Exports.Export("office", Set.of(RecordKind.MACHINES), Set.of(), List.of()));
+    return this;
+  }
+
+  private static Ship.Fill reRated() {
+    return row -> row.with(MachineLayout.MODEL, "QX-60-R");
+  }
+
+  private static Cells engine(String machine, Ship.Fill... cells) {
+    return new Ship().machine(machine, cells).rows().get(0).cells();
   }
 
   private SnapshotsTest snapshot(
