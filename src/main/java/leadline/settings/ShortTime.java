@@ -12,6 +12,8 @@ public final class ShortTime {
   }
 
   /**
+   * The time that the text says.
+   *
    * @throws java.time.format.DateTimeParseException where the text is none
    */
   public static Duration read(String text) {
