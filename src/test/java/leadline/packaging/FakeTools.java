@@ -19,7 +19,7 @@ final class FakeTools {
   static Path searchPath(Path folder) throws IOException {
     Files.createDirectories(folder);
     for (String tool : NEEDED) {
-      Files.createSymbolicLink(folder.resolve(tool), found(tool));
+      Files.createSymbolicLink(folder.resolve(tool), SearchPath.own().need(tool, tool));
     }
     return folder;
   }
@@ -41,13 +41,5 @@ final class FakeTools {
     Files.createDirectories(file.getParent());
     Files.write(file, Stream.concat(Stream.of("#!/usr/bin/env bash"), Stream.of(lines)).toList());
     Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("rwxr-xr-x"));
-  }
-
-  private static Path found(String tool) {
-    return Stream.of(System.getenv("PATH").split(":"))
-        .map(folder -> Path.of(folder, tool))
-        .filter(Files::isExecutable)
-        .findFirst()
-        .orElseThrow(() -> new IllegalStateException("no " + tool + " on the search path"));
   }
 }

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -21,17 +22,24 @@ class PagesInBrowserIT {
   private static final Path LOOKER = PublishedDemo.emptied(Build.TARGET.resolve("browser"));
   private static final Duration PATIENCE = Duration.ofMinutes(20);
 
+  /** Which browser {@code check.mjs} starts. */
+  private static final String BROWSER = "CHROMIUM";
+
   private static Finished onBadPages = new Finished(-1, List.of(), List.of());
 
   @BeforeAll
   static void theLookerIsInstalled() throws IOException {
+    SearchPath.own().need("node", "Node.js 18 or later");
+    SearchPath.own().need("npm", "npm");
+    SearchPath.own().need("pdftotext", "poppler's pdftotext");
     try (Stream<Path> files = Files.list(SOURCES)) {
       for (Path file : files.filter(Files::isRegularFile).toList()) {
         Files.copy(file, LOOKER.resolve(file.getFileName()));
       }
     }
     Finished npm =
-        Program.system("npm", "ci", "--ignore-scripts", "--no-audit", "--no-fund")
+        Program.system(
+                "npm", "ci", "--engine-strict", "--ignore-scripts", "--no-audit", "--no-fund")
             .where(System.getenv())
             .in(LOOKER)
             .run();
@@ -42,9 +50,15 @@ class PagesInBrowserIT {
   private static Finished look(Path folder) {
     return Program.system("node", "check.mjs", folder.toString())
         .where("HOME", LOOKER.toString())
+        .where(BROWSER, browser())
         .in(LOOKER)
         .within(PATIENCE)
         .run();
+  }
+
+  private static String browser() {
+    return Optional.ofNullable(System.getenv(BROWSER))
+        .orElseGet(() -> SearchPath.own().need("chromium", "Chromium").toString());
   }
 
   @Test

@@ -44,9 +44,10 @@ class WorkbookInOfficeIT {
 
   @BeforeAll
   static void convert() {
+    Path program = SearchPath.own().need("soffice", "LibreOffice Calc");
     Finished office =
         Program.system(
-                "soffice",
+                program.toString(),
                 "-env:UserInstallation=" + CONVERTED.resolve("profile").toUri(),
                 "--headless",
                 "--convert-to",
