@@ -33,5 +33,7 @@ public enum HourRule implements Written {
   /** Left out: the machine cannot have run so. */
   IMPOSSIBLE,
   /** An overhaul's machine hours lie outside the bounds of the series, which is used. */
-  OVERHAUL_HOURS
+  OVERHAUL_HOURS,
+  /** They differ from the series by the same as those of an earlier overhaul, which is asked about. */
+  SAME_SHIFT
 }
