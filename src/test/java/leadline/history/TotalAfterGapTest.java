@@ -2,10 +2,14 @@ package leadline.history;
 
 import static leadline.history.Ship.endOf;
 import static leadline.history.Ship.hours;
+import static leadline.history.Ship.opened;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import leadline.fleet.Action;
+import leadline.fleet.FoundWord;
+import leadline.fleet.MachineLayout;
 import leadline.fleet.ReadingKind;
 import leadline.history.HourSeries.Bounded;
 import leadline.quantity.Period;
@@ -108,5 +112,56 @@ class TotalAfterGapTest {
   void aTotalLeftOutIsAReadingBeforeAllTheSame() {
     Ship ship = total(total(ninetyDays(), 120, 800), 150, 300);
     assertEquals(List.of("impossible-reading ME " + Ship.day(120)), ship.rebuilt().problems());
+  }
+
+  /**
+   * New on day 0 and run 10 h a day; the total of day 120 is lost, so that the log gives 2,100 h on
+   * day 240, and up to 720 h besides.
+   */
+  private static Ship newWithAGap() {
+    Ship ship = new Ship().engine(row -> row.with(MachineLayout.IN_SERVICE_ON, Ship.day(0)));
+    ship.counter(0, 0);
+    for (int day = 30; day <= 300; day += 30) {
+      if (day != 120) {
+        total(ship, day, 300);
+      }
+    }
+    return ship;
+  }
+
+  private static List<String> asked(Ship ship) {
+    return ShipQuestionsTest.asked(ship, 300, 300).stream()
+        .map(problem -> problem.kind() + " " + problem.record())
+        .toList();
+  }
+
+  private static Ship aged(Ship ship, String overhaul, int day, double age) {
+    return ship.overhaul(overhaul, day)
+        .finding(
+            overhaul, "nozzle", opened(FoundWord.SOUND, Action.NONE), Ship.hoursSinceNew(age));
+  }
+
+  @Test
+  void anAgeThatTheGapExplainsIsNotAskedAboutAgain() {
+    String gap = "total-after-gap ME " + Ship.day(150);
+    assertEquals(List.of(gap), asked(aged(newWithAGap(), "O1", 240, 2400)));
+    assertEquals(List.of(gap), asked(aged(newWithAGap(), "O1", 240, 2820)));
+    assertEquals(
+        List.of(gap, "ages-disagree O1 nozzle"), asked(aged(newWithAGap(), "O1", 240, 2820.1)));
+    // A part cannot be younger because hours are missing.
+    assertEquals(
+        List.of(gap, "ages-disagree O1 nozzle"), asked(aged(newWithAGap(), "O1", 240, 1800)));
+  }
+
+  @Test
+  void anAgeCountedFromAfterTheGapIsAskedAbout() {
+    // Renewed on day 180 at 1,500 h, so 600 h old on day 240.
+    Ship ship =
+        newWithAGap()
+            .overhaul("O1", 180)
+            .finding("O1", "nozzle", opened(FoundWord.WORN, Action.RENEWED));
+    assertEquals(
+        List.of("total-after-gap ME " + Ship.day(150), "ages-disagree O2 nozzle"),
+        asked(aged(ship, "O2", 240, 900)));
   }
 }
