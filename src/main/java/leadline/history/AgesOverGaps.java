@@ -22,8 +22,7 @@ final class AgesOverGaps {
     this.visits =
         history.machines().stream()
             .flatMap(machine -> machine.visits().stream().map(visit -> new Moment(machine, visit)))
-            .collect(
-                Collectors.toMap(moment -> moment.visit().overhaul().id(), moment -> moment));
+            .collect(Collectors.toMap(moment -> moment.visit().overhaul().id(), moment -> moment));
   }
 
   static List<Problem> leftOut(VesselHistory history, List<Problem> problems) {
@@ -32,10 +31,9 @@ final class AgesOverGaps {
   }
 
   private boolean explain(Problem problem) {
-    if (!(problem instanceof AgesDisagree)) {
+    if (!(problem instanceof AgesDisagree ages)) {
       return false;
     }
-    AgesDisagree ages = (AgesDisagree) problem;
     return Optional.ofNullable(visits.get(ages.overhaul()))
         .filter(at -> at.mayLack(ages.rebuilt(), ages.written().minus(ages.rebuilt())))
         .isPresent();
@@ -46,8 +44,7 @@ final class AgesOverGaps {
     /** Whether so many hours may have been run besides, by a part of this age. */
     boolean mayLack(RunningHours age, RunningHours more) {
       RunningHours began = visit.machineHours().minus(age);
-      return !more.isNegative()
-          && !more.isAbove(machine.hours().unseen(began, visit.at()));
+      return !more.isNegative() && !more.isAbove(machine.hours().unseen(began, visit.at()));
     }
   }
 }

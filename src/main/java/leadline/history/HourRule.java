@@ -34,6 +34,8 @@ public enum HourRule implements Written {
   IMPOSSIBLE,
   /** An overhaul's machine hours lie outside the bounds of the series, which is used. */
   OVERHAUL_HOURS,
-  /** They differ from the series by the same as those of an earlier overhaul, which is asked about. */
+  /**
+   * They differ from the series by the same as those of an earlier overhaul, which is asked about.
+   */
   SAME_SHIFT
 }

@@ -63,7 +63,9 @@ final class HourShifts {
     inForce.add(shift);
   }
 
-  /** A second overhaul of the same day may have the same slip; of a later day it proves the shift. */
+  /**
+   * A second overhaul of the same day may have the same slip; of a later day it proves the shift.
+   */
   private void follow(Shift shift, Overhaul overhaul, Range range) {
     shift.followers.add(overhaul.id());
     shift.range = range;
@@ -83,9 +85,7 @@ final class HourShifts {
 
     /** That of the meaning which the series is nearest to. */
     static Range nearest(List<Range> ranges) {
-      return ranges.stream()
-          .min(Comparator.comparing(Range::fromNone))
-          .orElseThrow();
+      return ranges.stream().min(Comparator.comparing(Range::fromNone)).orElseThrow();
     }
 
     boolean holdsNone() {

@@ -118,9 +118,7 @@ public sealed interface OverhaulProblem extends Problem
           : disagrees
               + " From %s on the same difference stands between log and overhauls; it is in %d more, up to %s."
                   .formatted(
-                      removedOn,
-                      following.size(),
-                      following.get(following.size() - 1).overhaul());
+                      removedOn, following.size(), following.get(following.size() - 1).overhaul());
     }
 
     @Override

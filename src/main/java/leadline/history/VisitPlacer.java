@@ -24,8 +24,7 @@ import leadline.quantity.RunningHours;
 final class VisitPlacer {
 
   private static final Comparator<Overhaul> IN_TIME =
-      Comparator.comparing(Overhaul::removedAt)
-          .thenComparing(overhaul -> overhaul.id().overhaul());
+      Comparator.comparing(Overhaul::removedAt).thenComparing(overhaul -> overhaul.id().overhaul());
 
   private final MachineLog machine;
   private final Catalogue catalogue;
@@ -123,8 +122,7 @@ final class VisitPlacer {
     if (written.isEmpty()) {
       return series.hours();
     }
-    List<RunningHours> meanings =
-        machine.hours().meaningsOf(written.get(), overhaul.removedAt());
+    List<RunningHours> meanings = machine.hours().meaningsOf(written.get(), overhaul.removedAt());
     shifts.add(overhaul, series, meanings);
     return meanings.stream()
         .filter(meaning -> series.admits(meaning, tolerance))

@@ -75,8 +75,8 @@ class SilencesTest {
   }
 
   /**
-   * Injectors are due every 8,000 h; one and a quarter of that is 10,000 h, which day 1300 ends with
-   * after an overhaul at 3,000 h on day 300.
+   * Injectors are due every 8,000 h; one and a quarter of that is 10,000 h, which day 1300 ends
+   * with after an overhaul at 3,000 h on day 300.
    */
   @Test
   void aVesselThatSendsNoOverhaulsAnyMoreIsAskedOnce() {
@@ -86,8 +86,7 @@ class SilencesTest {
     assertEquals(List.of("overhauls-silent overhauls"), names(asked));
     assertEquals(Optional.of(endOf(1301)), asked.get(0).dueSince());
     assertEquals(43, asked.get(0).origin().line()); // O1, after the engine and 41 readings
-    assertTrue(
-        asked.get(0).evidence().contains("O1 of " + Ship.day(300)), asked.get(0)::evidence);
+    assertTrue(asked.get(0).evidence().contains("O1 of " + Ship.day(300)), asked.get(0)::evidence);
     assertTrue(asked.get(0).evidence().contains("ME ran 10010 h"), asked.get(0)::evidence);
     // On day 1401 all other positions, and on day 1701 that of O1, ran 14,000 h: the same question.
     assertEquals(List.of("overhauls-silent overhauls"), names(ship, 2000));
@@ -120,7 +119,12 @@ class SilencesTest {
   @Test
   void aMachineThatDoesNotRunMakesNoSilence() {
     Ship laidUp =
-        new Ship().engine().counter(0, 0).counter(300, 3000).counter(2000, 3000).overhaul("O1", 300);
+        new Ship()
+            .engine()
+            .counter(0, 0)
+            .counter(300, 3000)
+            .counter(2000, 3000)
+            .overhaul("O1", 300);
     assertEquals(List.of(), names(laidUp, 2000));
   }
 

@@ -18,7 +18,8 @@ import org.junit.jupiter.api.Test;
 
 /**
  * Whether hours run are of the whole time since the reading before. The log has a total every 30
- * days of 300 h each, from 0 on day 0 to day 90 (900 h), and then nothing until the day of the case.
+ * days of 300 h each, from 0 on day 0 to day 90 (900 h), and then nothing until the day of the
+ * case.
  */
 class TotalAfterGapTest {
 
@@ -40,7 +41,8 @@ class TotalAfterGapTest {
 
   @Test
   void aTotalAfterAGapIsAskedAboutAndTheHoursOfTheGapAreBounded() {
-    // 60 days of which the last 30 are covered: up to 30 x 24 = 720 h more. The total itself stands.
+    // 60 days of which the last 30 are covered: up to 30 x 24 = 720 h more. The total itself
+    // stands.
     Ship ship = total(total(ninetyDays(), 150, 310), 180, 300);
     assertEquals(List.of("total-after-gap ME " + Ship.day(150)), ship.rebuilt().problems());
     String sentence = ship.rebuilt().sentences().get(0);
@@ -73,8 +75,7 @@ class TotalAfterGapTest {
     assertEquals(1, total(ninetyDays(), 150, 750).rebuilt().problems().size());
     Ship whole = total(ninetyDays(), 150, 750.1);
     assertEquals(List.of(), whole.rebuilt().problems());
-    Exposure all =
-        whole.rebuilt().engine().hours().exposure(new Period(endOf(0), endOf(150)));
+    Exposure all = whole.rebuilt().engine().hours().exposure(new Period(endOf(0), endOf(150)));
     assertEquals(all.hours(), all.most());
     assertEquals(RunningHours.ZERO, all.interpolated());
   }
@@ -103,8 +104,7 @@ class TotalAfterGapTest {
     assertEquals(
         List.of("total-after-gap ME " + Ship.day(150), "total-after-gap ME " + Ship.day(240)),
         ship.rebuilt().problems());
-    assertEquals(
-        List.of(), total(total(ninetyDays(), 120, 300), 150, 300).rebuilt().problems());
+    assertEquals(List.of(), total(total(ninetyDays(), 120, 300), 150, 300).rebuilt().problems());
   }
 
   /** 800 h in the month to day 120 cannot be, and is left out; the next total begins there. */
@@ -137,8 +137,7 @@ class TotalAfterGapTest {
 
   private static Ship aged(Ship ship, String overhaul, int day, double age) {
     return ship.overhaul(overhaul, day)
-        .finding(
-            overhaul, "nozzle", opened(FoundWord.SOUND, Action.NONE), Ship.hoursSinceNew(age));
+        .finding(overhaul, "nozzle", opened(FoundWord.SOUND, Action.NONE), Ship.hoursSinceNew(age));
   }
 
   @Test

@@ -12,8 +12,8 @@ import java.util.stream.Stream;
 import leadline.fleet.Cells;
 import leadline.fleet.FindingLayout;
 import leadline.fleet.MovementLayout;
-import leadline.fleet.OverhaulLayout;
 import leadline.fleet.OverhaulId;
+import leadline.fleet.OverhaulLayout;
 import leadline.fleet.Reading;
 import leadline.fleet.RecordKind;
 import leadline.history.Exposure;
@@ -100,10 +100,10 @@ record PlantedErrorVerdict(StudiedVessel seen, StudiedVessel truth) {
   }
 
   private static boolean isGapAround(Problem question, String machine, Instant moment) {
-    return question instanceof TotalAfterGap
-        && ((TotalAfterGap) question).machine().machine().equals(machine)
-        && ((TotalAfterGap) question).since().isBefore(moment)
-        && ((TotalAfterGap) question).at().isAfter(moment);
+    return question instanceof TotalAfterGap gap
+        && gap.machine().machine().equals(machine)
+        && gap.since().isBefore(moment)
+        && gap.at().isAfter(moment);
   }
 
   /** Right where the hours from first to last are, within the limits where nobody read. */
@@ -146,8 +146,7 @@ record PlantedErrorVerdict(StudiedVessel seen, StudiedVessel truth) {
 
   /** Listed as shifted by the same as another. */
   private static boolean isFollowed(Problem question, OverhaulId overhaul) {
-    return question instanceof HoursDisagree
-        && ((HoursDisagree) question).following().contains(overhaul);
+    return question instanceof HoursDisagree shift && shift.following().contains(overhaul);
   }
 
   private Outcome ofDuplicate(PlantedError error) {

@@ -66,8 +66,7 @@ class HoursReconciliationTest {
     logWithoutApril();
     overhaul("O1", 1, "2024-06-30", 1800);
     overhaul("O2", 2, "2024-07-31", 2100);
-    assertEquals(
-        List.of("2024-06 O1 overhaul-hours 1800.0 for 1500.0"), lines("2024-06"));
+    assertEquals(List.of("2024-06 O1 overhaul-hours 1800.0 for 1500.0"), lines("2024-06"));
     assertEquals(List.of("O1"), asked("2024-06"));
   }
 
@@ -150,10 +149,7 @@ class HoursReconciliationTest {
     return new VesselTables(month, KNOWN_AT)
         .add(
             new VesselAccount(
-                records,
-                history.value(),
-                problems,
-                new BatchTimes(Map.of(1L, KNOWN_AT), KNOWN_AT)))
+                records, history.value(), problems, new BatchTimes(Map.of(1L, KNOWN_AT), KNOWN_AT)))
         .rows()
         .getOrDefault(spec, List.of());
   }
