@@ -21,9 +21,7 @@ record HourMark(
     ROLLED_OVER,
     /** Read after a slip that one figure alone explains, or following such a reading. */
     MENDED,
-    /**
-     * The counter was changed and its last reading not recorded, or a total may leave hours out.
-     */
+    /** The counter was changed and its last reading not recorded. */
     UNRECORDED
   }
 

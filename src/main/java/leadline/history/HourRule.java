@@ -34,8 +34,6 @@ public enum HourRule implements Written {
   IMPOSSIBLE,
   /** An overhaul's machine hours lie outside the bounds of the series, which is used. */
   OVERHAUL_HOURS,
-  /**
-   * They differ from the series by the same as those of an earlier overhaul, which is asked about.
-   */
+  /** They are shifted as those of an earlier overhaul, which is asked about; the series is used. */
   SAME_SHIFT
 }

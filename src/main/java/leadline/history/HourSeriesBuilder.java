@@ -188,27 +188,29 @@ final class HourSeriesBuilder {
       return;
     }
     RunningHours uncovered = rhythm.uncovered(total, since);
+    Step step = untoldBefore.isPresent() ? Step.UNRECORDED : Step.COUNTED;
     if (uncovered.isAbove(RunningHours.ZERO)) {
       problems.add(TotalAfterGap.of(total, since, rhythm));
-      addWithUnseen(total, last, last.doubt().interpolated(total.hours()), since, uncovered);
+      Doubt doubt = last.doubt().interpolated(total.hours()).unseen(uncovered);
+      addDoubtful(total, last, doubt, since, step);
     } else if (untoldBefore.isPresent()) {
-      addWithUnseen(total, last, last.doubt(), since, RunningHours.ZERO);
+      addDoubtful(total, last, last.doubt(), since, step);
     } else {
-      mark(total, last, total.hours(), last.offset(), Step.COUNTED);
+      mark(total, last, total.hours(), last.offset(), step);
     }
   }
 
-  /** Unseen are the hours up to where the total begins, and those that it may leave out. */
-  private void addWithUnseen(
-      Reading total, HourMark last, Doubt doubt, Instant since, RunningHours uncovered) {
+  /** Before the total begins, hours may have been run of which no reading tells. */
+  private void addDoubtful(
+      Reading total, HourMark last, Doubt doubt, Instant since, Step step) {
     marks.add(
         new HourMark(
             total.at(),
             last.hours().plus(total.hours()),
             Slack.NONE,
-            doubt.unseen(RunningHours.elapsedBetween(last.at(), since).plus(uncovered)),
+            doubt.unseen(RunningHours.elapsedBetween(last.at(), since)),
             last.offset(),
-            Step.UNRECORDED));
+            step));
   }
 
   /** Whether hours run are what the counter must show by then, where it has run for long. */

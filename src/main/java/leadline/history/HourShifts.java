@@ -13,9 +13,9 @@ import leadline.quantity.RunningHours;
 /**
  * By how much the hours that one machine's overhauls state are shifted against its series.
  * Overhauls that one and the same shift would bring within the bounds of the series, give or take
- * the tolerance, are one contradiction of the series, found at the first of them. A shift is in
- * force until an overhaul fits the series without it, or another shift proves to have come in its
- * place by a second overhaul of a later day.
+ * the tolerance, are one contradiction of the series, found at the first of them. A second one of a
+ * later day proves the shift. It is in force until an overhaul fits the series and not the shift, or
+ * until another shift is proven.
  */
 final class HourShifts {
 
@@ -30,26 +30,34 @@ final class HourShifts {
   }
 
   /**
-   * Takes the next overhaul in time that states its hours.
+   * Takes the next overhaul in time that states its hours, and gives these as they are trusted:
+   * none where the series does not admit them, and none where they may as well be shifted as those
+   * before.
    *
    * @param meanings of the figure on the series
    */
-  void add(Overhaul overhaul, Bounded series, List<RunningHours> meanings) {
+  Optional<RunningHours> trusted(
+      Overhaul overhaul, Bounded series, List<RunningHours> meanings) {
     List<Range> possible =
         meanings.stream().map(meaning -> Range.of(meaning, series, tolerance)).toList();
-    if (possible.stream().anyMatch(Range::holdsNone)) {
-      inForce = inForce.stream().filter(shift -> shift.and(possible).isPresent()).toList();
-      return;
+    List<Shift> same = inForce.stream().filter(shift -> shift.and(possible).isPresent()).toList();
+    Optional<RunningHours> fitting =
+        meanings.stream().filter(meaning -> series.admits(meaning, tolerance)).findFirst();
+    if (fitting.isEmpty()) {
+      if (same.isEmpty()) {
+        begin(new Shift(overhaul, series, Range.nearest(possible)));
+      } else {
+        follow(same.get(same.size() - 1), overhaul, possible);
+      }
+      return Optional.empty();
     }
-    Optional<Shift> same =
-        inForce.stream()
-            .filter(shift -> shift.and(possible).isPresent())
-            .reduce((older, newer) -> newer);
-    if (same.isPresent()) {
-      follow(same.get(), overhaul, same.get().and(possible).orElseThrow());
-    } else {
-      begin(new Shift(overhaul, series, Range.nearest(possible)));
+    Optional<Shift> proven = same.stream().filter(Shift::isProven).findFirst();
+    if (proven.isPresent()) {
+      proven.get().followers.add(overhaul.id());
+      return Optional.empty();
     }
+    inForce = same;
+    return fitting;
   }
 
   /** One question for each shift. */
@@ -63,13 +71,12 @@ final class HourShifts {
     inForce.add(shift);
   }
 
-  /**
-   * A second overhaul of the same day may have the same slip; of a later day it proves the shift.
-   */
-  private void follow(Shift shift, Overhaul overhaul, Range range) {
+  /** A second overhaul of the same day may have the same slip; one of a later day ends others. */
+  private void follow(Shift shift, Overhaul overhaul, List<Range> possible) {
+    shift.range = shift.and(possible).orElseThrow();
     shift.followers.add(overhaul.id());
-    shift.range = range;
-    if (overhaul.removedAt().isAfter(shift.first.removedAt())) {
+    shift.last = overhaul;
+    if (shift.isProven()) {
       inForce = List.of(shift);
     }
   }
@@ -88,10 +95,6 @@ final class HourShifts {
       return ranges.stream().min(Comparator.comparing(Range::fromNone)).orElseThrow();
     }
 
-    boolean holdsNone() {
-      return !least.isAbove(RunningHours.ZERO) && !most.isNegative();
-    }
-
     private RunningHours fromNone() {
       return least.max(RunningHours.ZERO.minus(most));
     }
@@ -106,12 +109,19 @@ final class HourShifts {
     private final Overhaul first;
     private final Bounded series;
     private final List<OverhaulId> followers = new ArrayList<>();
+    private Overhaul last;
     private Range range;
 
     Shift(Overhaul first, Bounded series, Range range) {
       this.first = first;
+      this.last = first;
       this.series = series;
       this.range = range;
+    }
+
+    /** By an overhaul of a later day that the series does not admit either. */
+    boolean isProven() {
+      return last.removedAt().isAfter(first.removedAt());
     }
 
     /** The shifts that these overhauls and one with such possible shifts have in common. */

@@ -28,7 +28,6 @@ final class VisitPlacer {
 
   private final MachineLog machine;
   private final Catalogue catalogue;
-  private final RunningHours tolerance;
   private final HourShifts shifts;
 
   private final List<OverhaulProblem> problems = new ArrayList<>();
@@ -38,7 +37,6 @@ final class VisitPlacer {
   private VisitPlacer(MachineLog machine, Catalogue catalogue, RunningHours tolerance) {
     this.machine = machine;
     this.catalogue = catalogue;
-    this.tolerance = tolerance;
     this.shifts = new HourShifts(tolerance);
   }
 
@@ -112,9 +110,9 @@ final class VisitPlacer {
   }
 
   /**
-   * The overhaul's own figure where the series allows it, else the series' own: then hours between
-   * two overhauls, and between an overhaul and a reading, are on one scale, and only what spans a
-   * shift of the series is off by it.
+   * The overhaul's own figure where it is trusted, else the series' own: then hours between two
+   * overhauls, and between an overhaul and a reading, are on one scale, and only what spans a shift
+   * of the series is off by it.
    */
   private RunningHours hours(Overhaul overhaul) {
     Bounded series = machine.hours().at(overhaul.removedAt()).orElseThrow();
@@ -122,11 +120,9 @@ final class VisitPlacer {
     if (written.isEmpty()) {
       return series.hours();
     }
-    List<RunningHours> meanings = machine.hours().meaningsOf(written.get(), overhaul.removedAt());
-    shifts.add(overhaul, series, meanings);
-    return meanings.stream()
-        .filter(meaning -> series.admits(meaning, tolerance))
-        .findFirst()
+    return shifts
+        .trusted(
+            overhaul, series, machine.hours().meaningsOf(written.get(), overhaul.removedAt()))
         .orElse(series.hours());
   }
 

@@ -113,9 +113,7 @@ class HourShiftsTest {
     assertAsked(List.of("O1", "O3"), ship);
   }
 
-  /**
-   * On day 195 the log has 1,500 to 1,800 h: with 24 h more 1,824 fit, and so do 300 h of shift.
-   */
+  /** On day 195 the log has 1,500 to 1,800 h: with 24 h more 1,824 fit, and so do 300 h of shift. */
   @Test
   void anOverhaulThatFitsTheLogAndTheShiftDoesNotEndIt() {
     Ship ship = monthLost();
@@ -123,6 +121,20 @@ class HourShiftsTest {
     stating(ship, "O2", 195, 174, 1);
     stating(ship, "O3", 240, 300, 2);
     assertAsked(List.of("O1"), ship);
+    assertEquals(hours(1824), ship.rebuilt().visit("O2").machineHours());
+    assertEquals(1, asked(ship).following());
+  }
+
+  /** That day's 1,650 h, half way from 1,500 to 1,800, in place of 1,824. */
+  @Test
+  void onceTheShiftIsProvenSuchAnOverhaulHasTheHoursOfTheLog() {
+    Ship ship = monthLost();
+    stating(ship, "O1", 150, 300, 0);
+    stating(ship, "O2", 180, 300, 2);
+    stating(ship, "O3", 195, 174, 1);
+    assertAsked(List.of("O1"), ship);
+    assertEquals(hours(1650), ship.rebuilt().visit("O3").machineHours());
+    assertEquals(2, asked(ship).following());
   }
 
   @Test
