@@ -34,7 +34,7 @@ record HourMark(
    *
    * @param repaired hours that rest on a repaired reading
    * @param interpolated hours of stretches of more than {@link HourSpan#LONGEST_PLAIN}
-   * @param unseen hours that may have been run besides, while no counter was read
+   * @param unseen hours that may have been run besides, of which no reading tells
    */
   record Doubt(RunningHours repaired, RunningHours interpolated, RunningHours unseen) {
     static final Doubt NONE = new Doubt(RunningHours.ZERO, RunningHours.ZERO, RunningHours.ZERO);

@@ -33,5 +33,7 @@ public enum HourRule implements Written {
   /** Left out: the machine cannot have run so. */
   IMPOSSIBLE,
   /** An overhaul's machine hours lie outside the bounds of the series, which is used. */
-  OVERHAUL_HOURS
+  OVERHAUL_HOURS,
+  /** They are shifted as those of an earlier overhaul, which is asked about; the series is used. */
+  SAME_SHIFT
 }

@@ -64,6 +64,20 @@ public final class HourSeries {
     return new ArrayList<>(meanings);
   }
 
+  /**
+   * Hours that may have been run besides, of which no reading tells, from when the series stood at
+   * so many up to a moment; none outside the series.
+   */
+  RunningHours unseen(RunningHours from, Instant to) {
+    RunningHours before =
+        marks.stream()
+            .filter(mark -> !mark.hours().isAbove(from))
+            .reduce((earlier, later) -> later)
+            .map(mark -> mark.doubt().unseen())
+            .orElse(RunningHours.ZERO);
+    return spanAt(to).map(span -> span.unseenAt(to).minus(before)).orElse(RunningHours.ZERO);
+  }
+
   private Exposure within(Period known) {
     HourSpan first = spanAt(known.start()).orElseThrow();
     HourSpan last = spanAt(known.end()).orElseThrow();

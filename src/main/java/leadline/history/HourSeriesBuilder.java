@@ -15,6 +15,7 @@ import leadline.history.JudgedReading.Mended;
 import leadline.history.JudgedReading.Trusted;
 import leadline.history.ReadingProblem.CounterChangeUnsaid;
 import leadline.history.ReadingProblem.CounterGap;
+import leadline.history.ReadingProblem.TotalAfterGap;
 import leadline.problem.Checked;
 import leadline.quantity.RunningHours;
 
@@ -25,6 +26,7 @@ final class HourSeriesBuilder {
       Comparator.comparing(Reading::at).thenComparing(Reading::kind).thenComparing(Reading::hours);
 
   private final Counter counter;
+  private final TotalRhythm rhythm;
   private final List<HourMark> marks = new ArrayList<>();
   private final List<ReadingNote> notes = new ArrayList<>();
   private final List<ReadingProblem> problems = new ArrayList<>();
@@ -33,8 +35,9 @@ final class HourSeriesBuilder {
   /** Up to when hours were run that only a total left out tells of. */
   private Optional<Instant> untold = Optional.empty();
 
-  private HourSeriesBuilder(Counter counter) {
+  private HourSeriesBuilder(Counter counter, TotalRhythm rhythm) {
     this.counter = counter;
+    this.rhythm = rhythm;
   }
 
   /**
@@ -43,8 +46,9 @@ final class HourSeriesBuilder {
    */
   static Checked<HourSeries, ReadingProblem> build(
       List<Reading> readings, Optional<Integer> counterDigits) {
-    HourSeriesBuilder builder = new HourSeriesBuilder(Counter.ofDigits(counterDigits));
     List<Reading> inTime = readings.stream().sorted(IN_TIME).toList();
+    HourSeriesBuilder builder =
+        new HourSeriesBuilder(Counter.ofDigits(counterDigits), TotalRhythm.of(inTime));
     builder.judged(inTime).forEach(builder::add);
     builder.problems.addAll(builder.leftOut.problems());
     builder.problems.addAll(LogHabits.questions(inTime));
@@ -176,26 +180,37 @@ final class HourSeriesBuilder {
             Step.MENDED));
   }
 
-  private void addTotal(Reading reading, HourMark last, Optional<Instant> untoldBefore) {
-    if (!Counter.isPossible(reading.hours(), untoldBefore.orElse(last.at()), reading.at())) {
-      leaveOut(reading, isCountersOwn(reading, last) ? HourRule.MIXED : HourRule.IMPOSSIBLE);
+  /** A total tells of the hours since the one before, be that left out or not. */
+  private void addTotal(Reading total, HourMark last, Optional<Instant> untoldBefore) {
+    Instant since = untoldBefore.orElse(last.at());
+    if (!Counter.isPossible(total.hours(), since, total.at())) {
+      leaveOut(total, isCountersOwn(total, last) ? HourRule.MIXED : HourRule.IMPOSSIBLE);
+      return;
+    }
+    RunningHours uncovered = rhythm.uncovered(total, since);
+    Step step = untoldBefore.isPresent() ? Step.UNRECORDED : Step.COUNTED;
+    if (uncovered.isAbove(RunningHours.ZERO)) {
+      problems.add(TotalAfterGap.of(total, since, rhythm));
+      Doubt doubt = last.doubt().interpolated(total.hours()).unseen(uncovered);
+      addDoubtful(total, last, doubt, since, step);
     } else if (untoldBefore.isPresent()) {
-      addAfterUntold(reading, last, RunningHours.elapsedBetween(last.at(), untoldBefore.get()));
+      addDoubtful(total, last, last.doubt(), since, step);
     } else {
-      mark(reading, last, reading.hours(), last.offset(), Step.COUNTED);
+      mark(total, last, total.hours(), last.offset(), step);
     }
   }
 
-  /** A total tells of the hours since the one before, be that left out or not. */
-  private void addAfterUntold(Reading total, HourMark last, RunningHours unseen) {
+  /** Before the total begins, hours may have been run of which no reading tells. */
+  private void addDoubtful(
+      Reading total, HourMark last, Doubt doubt, Instant since, Step step) {
     marks.add(
         new HourMark(
             total.at(),
             last.hours().plus(total.hours()),
             Slack.NONE,
-            last.doubt().unseen(unseen),
+            doubt.unseen(RunningHours.elapsedBetween(last.at(), since)),
             last.offset(),
-            Step.UNRECORDED));
+            step));
   }
 
   /** Whether hours run are what the counter must show by then, where it has run for long. */

@@ -1,6 +1,7 @@
 package leadline.history;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import leadline.fleet.MachineEntry;
 import leadline.fleet.MachineId;
@@ -73,31 +74,59 @@ public sealed interface OverhaulProblem extends Problem
     }
   }
 
-  /** The machine hours of an overhaul against the machine's series, which is used instead. */
-  record HoursDisagree(OverhaulId overhaul, RunningHours written, Bounded series, Origin origin)
+  /**
+   * The machine hours of an overhaul against the machine's series, which is used instead.
+   *
+   * @param following later overhauls whose hours differ by the same, in time: one question for all
+   */
+  record HoursDisagree(
+      OverhaulId overhaul,
+      LocalDate removedOn,
+      RunningHours written,
+      Bounded series,
+      List<OverhaulId> following,
+      Origin origin)
       implements OverhaulProblem {
+
+    public HoursDisagree {
+      following = List.copyOf(following);
+    }
+
     @Override
     public String question() {
-      return "On which day, and at what machine hours, was overhaul %s?"
-          .formatted(overhaul.overhaul());
+      return following.isEmpty()
+          ? "On which day, and at what machine hours, was overhaul %s?"
+              .formatted(overhaul.overhaul())
+          : "Which hours are missing from the log of the machine, or counted twice, by %s?"
+              .formatted(removedOn);
     }
 
     @Override
     public String evidence() {
-      return ("The overhaul's %s machine hours are %s h %s the %s h that the machine's log gives"
-              + " for that day (between %s and %s), which are used.")
-          .formatted(
-              written,
-              written.differenceTo(series.hours()),
-              written.isAbove(series.hours()) ? "above" : "below",
-              series.hours(),
-              series.lower(),
-              series.upper());
+      String disagrees =
+          ("The overhaul's %s machine hours are %s h %s the %s h that the machine's log gives"
+                  + " for that day (between %s and %s), which are used.")
+              .formatted(
+                  written,
+                  written.differenceTo(series.hours()),
+                  written.isAbove(series.hours()) ? "above" : "below",
+                  series.hours(),
+                  series.lower(),
+                  series.upper());
+      return following.isEmpty()
+          ? disagrees
+          : disagrees
+              + " From %s on the same difference stands between log and overhauls; it is in %d more, up to %s."
+                  .formatted(
+                      removedOn, following.size(), following.get(following.size() - 1).overhaul());
     }
 
     @Override
     public String request() {
-      return "Send the hours or the date as the sheet has them.";
+      return following.isEmpty()
+          ? "Send the hours or the date as the sheet has them."
+          : "Send the readings of the time before it as the log has them or, if the log is right, the"
+              + " hours of these overhauls.";
     }
   }
 

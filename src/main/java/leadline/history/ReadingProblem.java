@@ -1,7 +1,9 @@
 package leadline.history;
 
+import java.time.Duration;
 import java.time.Instant;
 import leadline.fleet.MachineId;
+import leadline.fleet.Reading;
 import leadline.fleet.ReadingKind;
 import leadline.origin.Origin;
 import leadline.problem.Problem;
@@ -251,6 +253,60 @@ public sealed interface ReadingProblem extends Problem {
     @Override
     public String request() {
       return "Say whether the figure was copied on, and if so send the hours run.";
+    }
+  }
+
+  /**
+   * Hours run after a gap: since the reading before, or in the last of the log's usual intervals.
+   *
+   * @param usual the days between readings, as this log usually has them
+   * @param uncovered the most that was run besides, if they are of the last interval only
+   */
+  record TotalAfterGap(
+      MachineId machine,
+      Instant since,
+      Instant at,
+      RunningHours written,
+      long usual,
+      RunningHours uncovered,
+      Origin origin)
+      implements ReadingProblem {
+
+    static TotalAfterGap of(Reading total, Instant since, TotalRhythm rhythm) {
+      return new TotalAfterGap(
+          total.machine(),
+          since,
+          total.at(),
+          total.hours(),
+          rhythm.usual().toDays(),
+          rhythm.uncovered(total, since),
+          total.origin());
+    }
+
+    @Override
+    public String question() {
+      return "Do the hours of %s for %s cover the whole time since %s?"
+          .formatted(machine.machine(), Days.asWritten(at), Days.asWritten(since));
+    }
+
+    @Override
+    public String evidence() {
+      return ("The log gives %s h run by %s, and no reading since %s, %d days before, where it"
+              + " usually has one every %d days. They count for the whole time; if they are of the"
+              + " last %d days only, up to %s h are not counted.")
+          .formatted(
+              written,
+              Days.asWritten(at),
+              Days.asWritten(since),
+              Duration.between(since, at).toDays(),
+              usual,
+              usual,
+              uncovered);
+    }
+
+    @Override
+    public String request() {
+      return "Say so if they cover the whole time; if not, send the hours of the time left out.";
     }
   }
 }

@@ -3,9 +3,12 @@ package leadline.history;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import leadline.fleet.Catalogue;
 import leadline.fleet.Overhaul;
 import leadline.history.OverhaulProblem.FittedBeforeRemoved;
+import leadline.history.SilenceProblem.LongPastInterval;
+import leadline.history.SilenceProblem.OverhaulsSilent;
 import leadline.problem.Checked;
 import leadline.problem.Problem;
 import leadline.quantity.Days;
@@ -31,7 +34,10 @@ public final class ShipQuestions {
     VesselRecords records = current.forHistory();
     Instant asOf = cutOff.isBefore(knownAt) ? cutOff : knownAt;
     List<Problem> questions =
-        new ArrayList<>(UnstatedOpenings.gathered(records, history.value(), history.problems()));
+        new ArrayList<>(
+            AgesOverGaps.leftOut(
+                history.value(),
+                UnstatedOpenings.gathered(records, history.value(), history.problems())));
     List<Overhaul> overhauls =
         records.overhauls().stream()
             .filter(overhaul -> !overhaul.removedAt().isAfter(cutOff))
@@ -43,14 +49,24 @@ public final class ShipQuestions {
                 new FittedBeforeRemoved(
                     overhaul.id(), overhaul.removedOn(), overhaul.fittedOn(), overhaul.origin()))
         .forEach(questions::add);
+    Optional<OverhaulsSilent> silent =
+        SilentOverhauls.among(records, history.value(), catalogue, asOf, knownAt);
+    silent.ifPresent(questions::add);
     for (MachineHistory machine : history.value().machines()) {
       if (SilentLogs.isInFleet(machine.machine(), asOf)) {
-        questions.addAll(OverdueUnits.on(machine, overhauls, catalogue));
+        OverdueUnits.on(machine, overhauls, catalogue).stream()
+            .filter(overdue -> silent.filter(quiet -> isOf(quiet, overdue)).isEmpty())
+            .forEach(questions::add);
       }
     }
-    questions.addAll(SilentLogs.among(records, asOf, knownAt));
+    questions.addAll(SilentLogs.among(records, catalogue, asOf, knownAt));
     questions.addAll(SupplyQuestions.about(current, Days.lastWholeDayBy(asOf)));
     questions.addAll(StockQuestions.about(current, Days.lastWholeDayBy(asOf)));
     return questions;
+  }
+
+  /** What fell due later, of a vessel that sends no overhauls any more, is the same question. */
+  private static boolean isOf(OverhaulsSilent silent, LongPastInterval overdue) {
+    return overdue.since().isAfter(silent.due());
   }
 }

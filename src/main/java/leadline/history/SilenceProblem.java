@@ -2,6 +2,7 @@ package leadline.history;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import leadline.fleet.MachineId;
@@ -80,6 +81,101 @@ public sealed interface SilenceProblem extends Problem {
     @Override
     public String request() {
       return "Send the hours since then or, if the machine was taken out, its last day as valid_to.";
+    }
+  }
+
+  /**
+   * A machine of the register of which no reading ever came, while those of others go on.
+   *
+   * @param since when the others were first read, or the machine's own first day if that was later
+   * @param last when any of the others was last read
+   * @param due by when it should have been read
+   */
+  record MachineNeverRead(
+      MachineId machine, Instant since, Instant last, Instant due, Origin origin)
+      implements SilenceProblem {
+    @Override
+    public String vessel() {
+      return machine.vessel();
+    }
+
+    @Override
+    public String record() {
+      return machine.machine() + " hours";
+    }
+
+    @Override
+    public Optional<Instant> dueSince() {
+      return Optional.of(due);
+    }
+
+    @Override
+    public String question() {
+      return "Why are no running hours of %s sent?".formatted(machine.machine());
+    }
+
+    @Override
+    public String evidence() {
+      return ("The register has %s, and no reading of it ever came; other machines of the vessel"
+              + " were read from %s to %s. Its overhauls cannot be counted.")
+          .formatted(machine.machine(), Days.asWritten(since), Days.asWritten(last));
+    }
+
+    @Override
+    public String request() {
+      return "Send its hours or, if there is no such machine, its last day as valid_to.";
+    }
+  }
+
+  /**
+   * No overhaul or test of the vessel is on record any more, while a machine runs on.
+   *
+   * @param last the last of them
+   * @param lastOn the day of its removal
+   * @param component the one that the vessel overhauls most often
+   * @param run the machine's hours since then
+   * @param due when these were too many
+   */
+  record OverhaulsSilent(
+      OverhaulId last,
+      LocalDate lastOn,
+      MachineId machine,
+      String component,
+      RunningHours run,
+      RunningHours interval,
+      Instant due,
+      Origin origin)
+      implements SilenceProblem {
+    @Override
+    public String vessel() {
+      return last.vessel();
+    }
+
+    @Override
+    public String record() {
+      return "overhauls";
+    }
+
+    @Override
+    public Optional<Instant> dueSince() {
+      return Optional.of(due);
+    }
+
+    @Override
+    public String question() {
+      return "Why does %s send no overhauls any more?".formatted(vessel());
+    }
+
+    @Override
+    public String evidence() {
+      return ("The last overhaul on record is %s of %s. Since then %s ran %s h, in which each %s of it"
+              + " falls due, every %s h.")
+          .formatted(last.overhaul(), lastOn, machine.machine(), run, component, interval);
+    }
+
+    @Override
+    public String request() {
+      return "Send the overhauls since then, or say that there was none.";
     }
   }
 

@@ -2,15 +2,19 @@ package leadline.history;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import leadline.fleet.Catalogue;
 import leadline.fleet.MachineEntry;
 import leadline.fleet.MachineId;
 import leadline.fleet.Reading;
+import leadline.history.SilenceProblem.MachineNeverRead;
 import leadline.history.SilenceProblem.MachineSilent;
 import leadline.history.SilenceProblem.VesselSilent;
 import leadline.quantity.Days;
@@ -18,7 +22,8 @@ import leadline.quantity.Days;
 /**
  * Asks why hours are no longer sent. A machine is silent when its last reading lies back more than
  * three times the median of the last 24 intervals between its readings, and more than 14 days; with
- * fewer than three intervals, more than 92 days. Common practice, no source.
+ * fewer than three intervals, more than 92 days. So it is where it was never read, while the log of
+ * another of the vessel goes on for more than 92 days. Common practice, no source.
  */
 final class SilentLogs {
 
@@ -41,22 +46,31 @@ final class SilentLogs {
   }
 
   /**
+   * @param catalogue a machine that carries none of its components needs no hours to begin with
    * @param asOf when the silence is judged
    * @param knownAt a reading dated later is an error, and no sign of life
    */
-  static List<SilenceProblem> among(VesselRecords records, Instant asOf, Instant knownAt) {
+  static List<SilenceProblem> among(
+      VesselRecords records, Catalogue catalogue, Instant asOf, Instant knownAt) {
     SilentLogs logs = new SilentLogs(records.readings(), asOf, knownAt);
-    List<MachineId> heard =
+    List<MachineEntry> machines =
         records.machines().stream()
             .filter(machine -> isInFleet(machine, asOf))
-            .map(MachineEntry::id)
-            .filter(logs.readings::containsKey)
-            .sorted(Comparator.comparing(MachineId::machine))
+            .sorted(Comparator.comparing(machine -> machine.id().machine()))
             .toList();
+    List<MachineId> heard =
+        machines.stream().map(MachineEntry::id).filter(logs.readings::containsKey).toList();
     List<MachineSilent> silent =
         heard.stream().map(logs::silence).flatMap(Optional::stream).toList();
     boolean isWholeVessel = !silent.isEmpty() && silent.size() == heard.size();
-    return isWholeVessel ? List.of(ofVessel(records.vessel(), silent)) : List.copyOf(silent);
+    List<SilenceProblem> problems =
+        new ArrayList<>(isWholeVessel ? List.of(ofVessel(records.vessel(), silent)) : silent);
+    machines.stream()
+        .filter(machine -> !heard.contains(machine.id()))
+        .filter(machine -> catalogue.components().stream().anyMatch(machine::carries))
+        .flatMap(machine -> logs.neverRead(machine, heard).stream())
+        .forEach(problems::add);
+    return problems;
   }
 
   static boolean isInFleet(MachineEntry machine, Instant at) {
@@ -78,6 +92,29 @@ final class SilentLogs {
     Duration limit = limit(log);
     return last.at().plus(limit).isBefore(asOf)
         ? Optional.of(new MachineSilent(machine, last.at(), limit, last.origin()))
+        : Optional.empty();
+  }
+
+  /** Counted from the first reading of the others, or from the machine's own first day if later. */
+  private Optional<MachineNeverRead> neverRead(MachineEntry machine, List<MachineId> heard) {
+    List<Instant> others =
+        heard.stream()
+            .flatMap(other -> readings.getOrDefault(other, List.of()).stream())
+            .map(Reading::at)
+            .filter(at -> !at.isAfter(asOf))
+            .sorted()
+            .toList();
+    if (others.isEmpty()) {
+      return Optional.empty();
+    }
+    Instant since =
+        Stream.concat(machine.validFrom().stream(), machine.inServiceOn().stream())
+            .map(Days::startOf)
+            .reduce(others.get(0), (one, other) -> one.isAfter(other) ? one : other);
+    Instant due = since.plus(UNKNOWN_RHYTHM);
+    Instant last = others.get(others.size() - 1);
+    return due.isBefore(last)
+        ? Optional.of(new MachineNeverRead(machine.id(), since, last, due, machine.origin()))
         : Optional.empty();
   }
 

@@ -1,6 +1,7 @@
 package leadline.history;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -13,7 +14,6 @@ import leadline.fleet.Position;
 import leadline.fleet.PositionsPer;
 import leadline.history.HourSeries.Bounded;
 import leadline.history.OverhaulProblem.ComponentNotOnMachine;
-import leadline.history.OverhaulProblem.HoursDisagree;
 import leadline.history.OverhaulProblem.OverhaulOutsideHours;
 import leadline.history.OverhaulProblem.PositionUnknown;
 import leadline.history.PlacedVisit.Standing;
@@ -23,9 +23,12 @@ import leadline.quantity.RunningHours;
 /** Joins one machine's overhauls to its positions and hours. */
 final class VisitPlacer {
 
+  private static final Comparator<Overhaul> IN_TIME =
+      Comparator.comparing(Overhaul::removedAt).thenComparing(overhaul -> overhaul.id().overhaul());
+
   private final MachineLog machine;
   private final Catalogue catalogue;
-  private final RunningHours tolerance;
+  private final HourShifts shifts;
 
   private final List<OverhaulProblem> problems = new ArrayList<>();
   private final List<PlacedVisit> visits = new ArrayList<>();
@@ -34,13 +37,14 @@ final class VisitPlacer {
   private VisitPlacer(MachineLog machine, Catalogue catalogue, RunningHours tolerance) {
     this.machine = machine;
     this.catalogue = catalogue;
-    this.tolerance = tolerance;
+    this.shifts = new HourShifts(tolerance);
   }
 
   static Checked<PlacedVisits, OverhaulProblem> place(
       List<Overhaul> overhauls, MachineLog machine, Catalogue catalogue, RunningHours tolerance) {
     VisitPlacer placer = new VisitPlacer(machine, catalogue, tolerance);
-    overhauls.forEach(placer::place);
+    overhauls.stream().sorted(IN_TIME).forEach(placer::place);
+    placer.problems.addAll(placer.shifts.problems());
     return new Checked<>(
         new PlacedVisits(
             placer.visits.stream().sorted(PlacedVisit.IN_TIME).toList(),
@@ -105,21 +109,21 @@ final class VisitPlacer {
     }
   }
 
-  /** The overhaul's own figure where the series allows it, else the series' own. */
+  /**
+   * The overhaul's own figure where it is trusted, else the series' own: then hours between two
+   * overhauls, and between an overhaul and a reading, are on one scale, and only what spans a shift
+   * of the series is off by it.
+   */
   private RunningHours hours(Overhaul overhaul) {
     Bounded series = machine.hours().at(overhaul.removedAt()).orElseThrow();
     Optional<RunningHours> written = overhaul.machineHours();
     if (written.isEmpty()) {
       return series.hours();
     }
-    Optional<RunningHours> trusted =
-        machine.hours().meaningsOf(written.get(), overhaul.removedAt()).stream()
-            .filter(meaning -> series.admits(meaning, tolerance))
-            .findFirst();
-    if (trusted.isEmpty()) {
-      problems.add(new HoursDisagree(overhaul.id(), written.get(), series, overhaul.origin()));
-    }
-    return trusted.orElse(series.hours());
+    return shifts
+        .trusted(
+            overhaul, series, machine.hours().meaningsOf(written.get(), overhaul.removedAt()))
+        .orElse(series.hours());
   }
 
   private Optional<Position> position(Overhaul overhaul, Component component) {

@@ -4,18 +4,20 @@ import java.time.Instant;
 import java.time.YearMonth;
 import java.time.ZoneOffset;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import leadline.fleet.MachineId;
+import leadline.fleet.Overhaul;
 import leadline.fleet.OverhaulId;
 import leadline.history.HourRule;
 import leadline.history.HourSeries.Bounded;
 import leadline.history.MachineHistory;
 import leadline.history.OverhaulProblem.HoursDisagree;
 import leadline.history.ReadingNote;
+import leadline.history.Visit;
 import leadline.origin.Origin;
 import leadline.quantity.RunningHours;
 
@@ -87,11 +89,15 @@ final class HoursReconciliation implements VesselTable {
   /** By machine, then by time, up to the month's end. */
   @Override
   public List<TableRow> rows(VesselAccount vessel, Edition edition) {
-    Set<OverhaulId> disagreeing =
-        vessel.problems().stream()
-            .filter(HoursDisagree.class::isInstance)
-            .map(problem -> ((HoursDisagree) problem).overhaul())
-            .collect(Collectors.toSet());
+    Map<OverhaulId, HourRule> disagreeing = new HashMap<>();
+    vessel.problems().stream()
+        .filter(HoursDisagree.class::isInstance)
+        .map(HoursDisagree.class::cast)
+        .forEach(
+            problem -> {
+              disagreeing.put(problem.overhaul(), HourRule.OVERHAUL_HOURS);
+              problem.following().forEach(id -> disagreeing.put(id, HourRule.SAME_SHIFT));
+            });
     return vessel.history().machines().stream()
         .flatMap(machine -> Stream.concat(readings(machine), overhauls(machine, disagreeing)))
         .filter(line -> !line.at().isAfter(edition.month().end()))
@@ -118,20 +124,25 @@ final class HoursReconciliation implements VesselTable {
         note.reading().origin());
   }
 
-  private static Stream<Line> overhauls(MachineHistory machine, Set<OverhaulId> disagreeing) {
+  private static Stream<Line> overhauls(
+      MachineHistory machine, Map<OverhaulId, HourRule> disagreeing) {
     return machine.visits().stream()
-        .map(visit -> visit.overhaul())
-        .filter(overhaul -> disagreeing.contains(overhaul.id()))
-        .map(
+        .map(Visit::overhaul)
+        .flatMap(
             overhaul ->
-                new Line(
-                    machine.machine().id(),
-                    overhaul.removedAt(),
-                    overhaul.id().overhaul(),
-                    HourRule.OVERHAUL_HOURS,
-                    overhaul.machineHours().orElseThrow(),
-                    machine.hours().at(overhaul.removedAt()),
-                    overhaul.origin()));
+                Stream.ofNullable(disagreeing.get(overhaul.id()))
+                    .map(rule -> line(overhaul, rule, machine)));
+  }
+
+  private static Line line(Overhaul overhaul, HourRule rule, MachineHistory machine) {
+    return new Line(
+        machine.machine().id(),
+        overhaul.removedAt(),
+        overhaul.id().overhaul(),
+        rule,
+        overhaul.machineHours().orElseThrow(),
+        machine.hours().at(overhaul.removedAt()),
+        overhaul.origin());
   }
 
   private static TableRow row(Line line, Edition edition) {

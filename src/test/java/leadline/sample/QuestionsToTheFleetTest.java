@@ -5,12 +5,18 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import leadline.fleet.Cells;
+import leadline.fleet.OverhaulLayout;
 import leadline.fleet.RecordKind;
 import leadline.fleet.SourcedRow;
 import leadline.history.ArrivedRow;
@@ -48,6 +54,41 @@ class QuestionsToTheFleetTest {
         asked.questions().size() * 1000L < asked.records(),
         () -> asked.byKind() + " of " + asked.records());
     assertEquals(List.of(), asked.repairs());
+    Set<String> never =
+        Set.of(
+            "hours-disagree",
+            "ages-disagree",
+            "total-after-gap",
+            "machine-never-read",
+            "overhauls-silent");
+    assertTrue(Collections.disjoint(never, asked.byKind().keySet()), asked.byKind()::toString);
+  }
+
+  /** In the last four of the six years every position falls due, and most more than once. */
+  @Test
+  void aVesselThatSendsNoOverhaulsAfterTwoYearsIsAskedOnce() {
+    FleetPlan plan = SampleCatalogue.clean(6);
+    LocalDate stopped = plan.firstDay().plusYears(2);
+    for (int vessel = 1; vessel <= 10; vessel++) {
+      Asked asked =
+          asked(
+              plan,
+              vessel,
+              cells ->
+                  cells.kind() != RecordKind.OVERHAULS
+                      || cells.need(OverhaulLayout.DONE_ON).isBefore(stopped));
+      List<Problem> silent =
+          asked.questions().stream()
+              .filter(question -> question.kind().equals("overhauls-silent"))
+              .toList();
+      assertEquals(1, silent.size(), "vessel " + vessel);
+      Instant due = silent.get(0).dueSince().orElseThrow();
+      assertTrue(
+          asked.questions().stream()
+              .filter(question -> question.kind().equals("long-past-interval"))
+              .noneMatch(question -> question.dueSince().orElseThrow().isAfter(due)),
+          "vessel " + vessel);
+    }
   }
 
   /** One question for each of its parts at most, however many findings say nothing. */
@@ -59,7 +100,7 @@ class QuestionsToTheFleetTest {
         plan.catalogue().components().stream().mapToLong(part -> part.parts().size()).sum();
     for (int vessel = 1; vessel <= 3; vessel++) {
       Map<String, Long> asked = asked(plan, vessel).byKind();
-      assertEquals(java.util.Set.of("opened-unstated"), asked.keySet());
+      assertEquals(Set.of("opened-unstated"), asked.keySet());
       assertTrue(asked.getOrDefault("opened-unstated", 0L) <= parts, asked::toString);
     }
   }
@@ -74,13 +115,19 @@ class QuestionsToTheFleetTest {
   }
 
   private static Asked asked(FleetPlan plan, int number) {
+    return asked(plan, number, row -> true);
+  }
+
+  private static Asked asked(FleetPlan plan, int number, Predicate<Cells> sent) {
     SampleVessel vessel = new SampleFleet(plan, 20).vessel(number);
     List<ArrivedRow> rows = new ArrayList<>();
     for (RecordKind kind : RecordKind.values()) {
       FileDigest digest = FileDigest.of(kind.word().getBytes(StandardCharsets.UTF_8));
       for (SampleRow row : vessel.rows(kind)) {
         Origin origin = new Origin(kind.word() + ".csv", digest, rows.size() + 1L);
-        rows.add(new ArrivedRow(1, new SourcedRow(row.cells(), origin)));
+        if (sent.test(row.cells())) {
+          rows.add(new ArrivedRow(1, new SourcedRow(row.cells(), origin)));
+        }
       }
     }
     CurrentRecords current = CurrentRecords.of(vessel.character().vessel(), rows);

@@ -11,6 +11,7 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import leadline.fleet.RecordKind;
+import leadline.history.OverhaulProblem.HoursDisagree;
 import leadline.problem.Problem;
 import leadline.quantity.ReportMonth;
 import leadline.sample.ErrorRates;
@@ -34,6 +35,9 @@ final class PlantedErrorStudy {
 
   /** Slips of single readings are rare. */
   private static final double MORE_READINGS = 10;
+
+  private static final Set<RecordError> OF_HOURS =
+      Set.of(RecordError.HOURS_OFF, RecordError.DIGITS_TRANSPOSED);
 
   private static final double MORE = 3;
   private static final double MOST = .5;
@@ -88,6 +92,7 @@ final class PlantedErrorStudy {
     FleetPlan plan = plan(ErrorRates.usual());
     Map<String, Long> asked = new TreeMap<>();
     long needless = 0;
+    long followed = 0;
     long rows = 0;
     for (int number = 1; number <= vessels; number++) {
       StudiedVessel vessel = vessel(plan, number);
@@ -103,13 +108,25 @@ final class PlantedErrorStudy {
               .filter(question -> question.kind().equals("hours-disagree"))
               .filter(question -> !wrong.contains(question.record()))
               .count();
+      Set<String> wrongHours =
+          vessel.sample().errors().stream()
+              .filter(error -> OF_HOURS.contains(error.kind()))
+              .map(PlantedError::record)
+              .collect(Collectors.toSet());
+      followed +=
+          vessel.questions().stream()
+              .filter(HoursDisagree.class::isInstance)
+              .flatMap(question -> ((HoursDisagree) question).following().stream())
+              .filter(overhaul -> wrongHours.contains(overhaul.overhaul()))
+              .count();
       vessel.questions().stream()
           .collect(Collectors.groupingBy(Problem::kind, Collectors.counting()))
           .forEach((kind, count) -> asked.merge(kind, count, Long::sum));
     }
     print(
-        "%nUsual errors: %s of %d rows; hours-disagree of overhauls without an error: %d%n%n",
-        asked, rows, needless);
+        "%nUsual errors: %s of %d rows; hours-disagree of overhauls without an error: %d;"
+            + " with wrong hours, taken for the shift of another: %d%n%n",
+        asked, rows, needless, followed);
   }
 
   private void print(RecordError kind) {

@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import leadline.fleet.Cells;
 import leadline.fleet.FindingLayout;
 import leadline.fleet.MovementLayout;
+import leadline.fleet.OverhaulId;
 import leadline.fleet.OverhaulLayout;
 import leadline.fleet.Reading;
 import leadline.fleet.RecordKind;
@@ -19,7 +20,9 @@ import leadline.history.Exposure;
 import leadline.history.HourRule;
 import leadline.history.HourSeries;
 import leadline.history.HourSeries.Bounded;
+import leadline.history.OverhaulProblem.HoursDisagree;
 import leadline.history.ReadingNote;
+import leadline.history.ReadingProblem.TotalAfterGap;
 import leadline.history.Visit;
 import leadline.problem.Problem;
 import leadline.quantity.RunningHours;
@@ -85,14 +88,22 @@ record PlantedErrorVerdict(StudiedVessel seen, StudiedVessel truth) {
   private Outcome ofMonth(PlantedError error) {
     String machine = machine(error);
     YearMonth month = YearMonth.parse(error.record().substring(machine.length() + 1));
+    Instant end = month.plusMonths(1).atDay(1).atStartOfDay(ZoneOffset.UTC).toInstant();
     boolean isNamed =
         Stream.concat(
                 seen.notes(machine).stream().map(note -> StudiedVessel.name(note.reading())),
                 seen.questions().stream().map(Problem::record))
             .anyMatch(record -> record.startsWith(error.record()));
-    return isNamed
+    return isNamed || isAsked(question -> isGapAround(question, machine, end))
         ? Outcome.ASKED
-        : unnoticed(machine, month.plusMonths(1).atDay(1).atStartOfDay(ZoneOffset.UTC).toInstant());
+        : unnoticed(machine, end);
+  }
+
+  private static boolean isGapAround(Problem question, String machine, Instant moment) {
+    return question instanceof TotalAfterGap gap
+        && gap.machine().machine().equals(machine)
+        && gap.since().isBefore(moment)
+        && gap.at().isAfter(moment);
   }
 
   /** Right where the hours from first to last are, within the limits where nobody read. */
@@ -125,11 +136,17 @@ record PlantedErrorVerdict(StudiedVessel seen, StudiedVessel truth) {
             || isWithinBounds(machine, visit.at());
     boolean isNamed =
         visit.overhaul().machineHours().isEmpty()
-            || isAsked(question -> names(question, error.record()));
+            || isAsked(question -> names(question, error.record()))
+            || isAsked(question -> isFollowed(question, visit.overhaul().id()));
     if (isNamed) {
       return isRight ? Outcome.REPAIRED_RIGHTLY : Outcome.REPAIRED_WRONGLY;
     }
     return isRight ? Outcome.HARMLESS : Outcome.UNNOTICED;
+  }
+
+  /** Listed as shifted by the same as another. */
+  private static boolean isFollowed(Problem question, OverhaulId overhaul) {
+    return question instanceof HoursDisagree shift && shift.following().contains(overhaul);
   }
 
   private Outcome ofDuplicate(PlantedError error) {
