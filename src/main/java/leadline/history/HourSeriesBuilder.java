@@ -201,8 +201,7 @@ final class HourSeriesBuilder {
   }
 
   /** Before the total begins, hours may have been run of which no reading tells. */
-  private void addDoubtful(
-      Reading total, HourMark last, Doubt doubt, Instant since, Step step) {
+  private void addDoubtful(Reading total, HourMark last, Doubt doubt, Instant since, Step step) {
     marks.add(
         new HourMark(
             total.at(),

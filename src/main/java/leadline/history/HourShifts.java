@@ -14,8 +14,8 @@ import leadline.quantity.RunningHours;
  * By how much the hours that one machine's overhauls state are shifted against its series.
  * Overhauls that one and the same shift would bring within the bounds of the series, give or take
  * the tolerance, are one contradiction of the series, found at the first of them. A second one of a
- * later day proves the shift. It is in force until an overhaul fits the series and not the shift, or
- * until another shift is proven.
+ * later day proves the shift. It is in force until an overhaul fits the series and not the shift,
+ * or until another shift is proven.
  */
 final class HourShifts {
 
@@ -36,8 +36,7 @@ final class HourShifts {
    *
    * @param meanings of the figure on the series
    */
-  Optional<RunningHours> trusted(
-      Overhaul overhaul, Bounded series, List<RunningHours> meanings) {
+  Optional<RunningHours> trusted(Overhaul overhaul, Bounded series, List<RunningHours> meanings) {
     List<Range> possible =
         meanings.stream().map(meaning -> Range.of(meaning, series, tolerance)).toList();
     List<Shift> same = inForce.stream().filter(shift -> shift.and(possible).isPresent()).toList();

@@ -121,8 +121,7 @@ final class VisitPlacer {
       return series.hours();
     }
     return shifts
-        .trusted(
-            overhaul, series, machine.hours().meaningsOf(written.get(), overhaul.removedAt()))
+        .trusted(overhaul, series, machine.hours().meaningsOf(written.get(), overhaul.removedAt()))
         .orElse(series.hours());
   }
 

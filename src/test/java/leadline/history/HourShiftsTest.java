@@ -113,7 +113,9 @@ class HourShiftsTest {
     assertAsked(List.of("O1", "O3"), ship);
   }
 
-  /** On day 195 the log has 1,500 to 1,800 h: with 24 h more 1,824 fit, and so do 300 h of shift. */
+  /**
+   * On day 195 the log has 1,500 to 1,800 h: with 24 h more 1,824 fit, and so do 300 h of shift.
+   */
   @Test
   void anOverhaulThatFitsTheLogAndTheShiftDoesNotEndIt() {
     Ship ship = monthLost();

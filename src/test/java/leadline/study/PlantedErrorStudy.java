@@ -11,6 +11,7 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import leadline.fleet.RecordKind;
+import leadline.history.FindingProblem.AgesDisagree;
 import leadline.history.OverhaulProblem.HoursDisagree;
 import leadline.problem.Problem;
 import leadline.quantity.ReportMonth;
@@ -93,6 +94,7 @@ final class PlantedErrorStudy {
     Map<String, Long> asked = new TreeMap<>();
     long needless = 0;
     long followed = 0;
+    long older = 0;
     long rows = 0;
     for (int number = 1; number <= vessels; number++) {
       StudiedVessel vessel = vessel(plan, number);
@@ -119,14 +121,21 @@ final class PlantedErrorStudy {
               .flatMap(question -> ((HoursDisagree) question).following().stream())
               .filter(overhaul -> wrongHours.contains(overhaul.overhaul()))
               .count();
+      older +=
+          vessel.questions().stream()
+              .filter(AgesDisagree.class::isInstance)
+              .map(AgesDisagree.class::cast)
+              .filter(ages -> ages.written().isAbove(ages.rebuilt()))
+              .count();
       vessel.questions().stream()
           .collect(Collectors.groupingBy(Problem::kind, Collectors.counting()))
           .forEach((kind, count) -> asked.merge(kind, count, Long::sum));
     }
     print(
         "%nUsual errors: %s of %d rows; hours-disagree of overhauls without an error: %d;"
-            + " with wrong hours, taken for the shift of another: %d%n%n",
-        asked, rows, needless, followed);
+            + " with wrong hours, taken for the shift of another: %d;"
+            + " ages-disagree of parts stated older than rebuilt: %d%n%n",
+        asked, rows, needless, followed, older);
   }
 
   private void print(RecordError kind) {
