@@ -1,5 +1,6 @@
 package leadline.fleet;
 
+import java.io.Serializable;
 import java.time.LocalDate;
 import leadline.origin.Origin;
 
@@ -9,7 +10,8 @@ import leadline.origin.Origin;
  * @param onHand pieces, not negative
  */
 public record StockCount(
-    String vessel, String part, LocalDate countedOn, long onHand, Origin origin) {
+    String vessel, String part, LocalDate countedOn, long onHand, Origin origin)
+    implements Serializable {
 
   public static StockCount of(SourcedRow row) {
     Cells cells = row.cells();

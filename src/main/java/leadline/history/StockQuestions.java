@@ -2,9 +2,9 @@ package leadline.history;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
@@ -24,31 +24,34 @@ import leadline.origin.Origin;
  */
 final class StockQuestions {
 
-  private final List<Movement> movements;
+  private final Map<String, List<Movement>> movements;
 
   private StockQuestions(List<Movement> movements) {
-    this.movements = movements;
+    this.movements = movements.stream().collect(Collectors.groupingBy(Movement::part));
   }
 
   /**
+   * What the counts raise.
+   *
    * @param lastDay of the history; later counts are not compared
    */
   static List<SupplyProblem> about(CurrentRecords current, LocalDate lastDay) {
-    StockQuestions questions =
-        new StockQuestions(current.rows(RecordKind.MOVEMENTS).stream().map(Movement::of).toList());
-    Collection<List<StockCount>> ofParts =
+    List<Movement> movements =
+        current.rows(RecordKind.MOVEMENTS).stream().map(Movement::of).toList();
+    LocalDate logBegins =
+        movements.stream().map(Movement::movedOn).min(LocalDate::compareTo).orElse(LocalDate.MAX);
+    Map<String, List<StockCount>> counts =
         current.rows(RecordKind.STOCK).stream()
             .map(StockCount::of)
+            .filter(count -> !count.countedOn().isBefore(logBegins))
             .filter(count -> !count.countedOn().isAfter(lastDay))
             .sorted(Comparator.comparing(StockCount::countedOn))
-            .collect(Collectors.groupingBy(StockCount::part, TreeMap::new, Collectors.toList()))
-            .values();
-    return ofParts.stream().flatMap(questions::between).toList();
+            .collect(Collectors.groupingBy(StockCount::part, TreeMap::new, Collectors.toList()));
+    StockQuestions questions = new StockQuestions(movements);
+    return counts.values().stream().flatMap(questions::between).toList();
   }
 
-  /**
-   * @param counts of one part, in time
-   */
+  /** Counts of one part, in time. */
   private Stream<SupplyProblem> between(List<StockCount> counts) {
     return IntStream.range(1, counts.size())
         .mapToObj(i -> between(counts.get(i - 1), counts.get(i)))
@@ -58,12 +61,8 @@ final class StockQuestions {
   private Optional<SupplyProblem> between(StockCount before, StockCount after) {
     LocalDate from = before.countedOn();
     LocalDate to = after.countedOn();
-    if (movements.stream().allMatch(movement -> movement.movedOn().isAfter(from))) {
-      return Optional.empty();
-    }
     List<Movement> booked =
-        movements.stream()
-            .filter(movement -> movement.part().equals(after.part()))
+        movements.getOrDefault(after.part(), List.of()).stream()
             .filter(movement -> !movement.movedOn().isBefore(from))
             .filter(movement -> !movement.movedOn().isAfter(to))
             .toList();

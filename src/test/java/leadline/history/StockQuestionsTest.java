@@ -147,7 +147,7 @@ class StockQuestionsTest {
       for (int day = 0; day <= 30 * (months - 1); day++) {
         long before = stock;
         if (random.nextInt(5) == 0) {
-          long quantity = random.nextInt(9) - 4;
+          long quantity = random.nextInt(-4, 5);
           movements.add(new long[] {day, quantity});
           stock += quantity;
         }
