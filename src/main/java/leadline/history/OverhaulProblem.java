@@ -97,7 +97,7 @@ public sealed interface OverhaulProblem extends Problem
       return following.isEmpty()
           ? "On which day, and at what machine hours, was overhaul %s?"
               .formatted(overhaul.overhaul())
-          : "Which hours are missing from the log of the machine, or counted twice, by %s?"
+          : "Which is right from %s on: the machine's log, or the hours that its overhauls state?"
               .formatted(removedOn);
     }
 
@@ -125,8 +125,8 @@ public sealed interface OverhaulProblem extends Problem
     public String request() {
       return following.isEmpty()
           ? "Send the hours or the date as the sheet has them."
-          : "Send the readings of the time before it as the log has them or, if the log is right, the"
-              + " hours of these overhauls.";
+          : "Send the hours that the log lacks, or has twice, before that day or, if the log is right,"
+              + " the hours of these overhauls.";
     }
   }
 
