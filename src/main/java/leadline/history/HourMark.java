@@ -52,6 +52,12 @@ record HourMark(
     }
   }
 
+  /** A mark of which nothing but the increment is known since this one. */
+  HourMark then(
+      Instant later, RunningHours increment, Doubt sum, RunningHours newOffset, Step how) {
+    return new HourMark(later, hours.plus(increment), Slack.NONE, sum, newOffset, how);
+  }
+
   RunningHours least() {
     return hours.minus(slack.below());
   }

@@ -15,7 +15,7 @@ import leadline.history.JudgedReading.Mended;
 import leadline.history.JudgedReading.Trusted;
 import leadline.history.ReadingProblem.CounterChangeUnsaid;
 import leadline.history.ReadingProblem.CounterGap;
-import leadline.history.ReadingProblem.TotalAfterGap;
+import leadline.history.LogProblem.TotalAfterGap;
 import leadline.problem.Checked;
 import leadline.quantity.RunningHours;
 
@@ -149,16 +149,11 @@ final class HourSeriesBuilder {
             reading.hours(),
             reading.origin()));
     RunningHours gap = RunningHours.elapsedBetween(last.at(), reading.at());
-    marks.add(
-        new HourMark(
-            reading.at(),
-            last.hours().plus(reading.hours()),
-            Slack.NONE,
-            last.doubt()
-                .repaired(reading.hours())
-                .unseen(gap.minus(reading.hours()).max(RunningHours.ZERO)),
-            last.hours(),
-            Step.UNRECORDED));
+    Doubt doubt =
+        last.doubt()
+            .repaired(reading.hours())
+            .unseen(gap.minus(reading.hours()).max(RunningHours.ZERO));
+    marks.add(last.then(reading.at(), reading.hours(), doubt, last.hours(), Step.UNRECORDED));
   }
 
   private void addMended(Mended mended, HourMark last) {
@@ -202,14 +197,8 @@ final class HourSeriesBuilder {
 
   /** Before the total begins, hours may have been run of which no reading tells. */
   private void addDoubtful(Reading total, HourMark last, Doubt doubt, Instant since, Step step) {
-    marks.add(
-        new HourMark(
-            total.at(),
-            last.hours().plus(total.hours()),
-            Slack.NONE,
-            doubt.unseen(RunningHours.elapsedBetween(last.at(), since)),
-            last.offset(),
-            step));
+    Doubt sum = doubt.unseen(RunningHours.elapsedBetween(last.at(), since));
+    marks.add(last.then(total.at(), total.hours(), sum, last.offset(), step));
   }
 
   /** Whether hours run are what the counter must show by then, where it has run for long. */
@@ -224,14 +213,9 @@ final class HourSeriesBuilder {
     if (reading.at().isAfter(last.at())) {
       problems.add(new CounterGap(reading.machine(), last.at(), reading.at(), reading.origin()));
     }
-    marks.add(
-        new HourMark(
-            reading.at(),
-            last.hours(),
-            Slack.NONE,
-            last.doubt().unseen(RunningHours.elapsedBetween(last.at(), reading.at())),
-            last.hours().minus(reading.hours()),
-            Step.UNRECORDED));
+    Doubt doubt = last.doubt().unseen(RunningHours.elapsedBetween(last.at(), reading.at()));
+    RunningHours offset = last.hours().minus(reading.hours());
+    marks.add(last.then(reading.at(), RunningHours.ZERO, doubt, offset, Step.UNRECORDED));
   }
 
   /** Hours since a mended reading are as doubtful as those up to it. */
@@ -242,14 +226,8 @@ final class HourSeriesBuilder {
     boolean isLong =
         last.at().plus(HourSpan.LONGEST_PLAIN).isBefore(reading.at())
             && reading.kind() != ReadingKind.TOTAL;
-    marks.add(
-        new HourMark(
-            reading.at(),
-            last.hours().plus(increment),
-            Slack.NONE,
-            isLong ? doubt.interpolated(increment) : doubt,
-            offset,
-            step));
+    Doubt sum = isLong ? doubt.interpolated(increment) : doubt;
+    marks.add(last.then(reading.at(), increment, sum, offset, step));
   }
 
   private void leaveOut(Reading reading, HourRule rule) {

@@ -7,8 +7,8 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import leadline.fleet.Reading;
 import leadline.fleet.ReadingKind;
-import leadline.history.ReadingProblem.MinutesAsDecimals;
-import leadline.history.ReadingProblem.TotalRepeated;
+import leadline.history.LogProblem.MinutesAsDecimals;
+import leadline.history.LogProblem.TotalRepeated;
 import leadline.quantity.RunningHours;
 
 /** Asks about habits that show only in a machine's log as a whole. */

@@ -13,7 +13,7 @@ import leadline.fleet.Catalogue;
 import leadline.fleet.Component;
 import leadline.fleet.Overhaul;
 import leadline.fleet.Position;
-import leadline.history.SilenceProblem.LongPastInterval;
+import leadline.history.OverhaulsMissing.LongPastInterval;
 import leadline.origin.Origin;
 import leadline.quantity.Period;
 import leadline.quantity.RunningHours;

@@ -8,7 +8,7 @@ import java.util.Optional;
 import leadline.fleet.Catalogue;
 import leadline.fleet.Component;
 import leadline.fleet.Overhaul;
-import leadline.history.SilenceProblem.OverhaulsSilent;
+import leadline.history.OverhaulsMissing.OverhaulsSilent;
 import leadline.quantity.Period;
 import leadline.quantity.RunningHours;
 

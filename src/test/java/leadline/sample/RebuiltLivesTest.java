@@ -18,7 +18,7 @@ import leadline.history.MachineHistory;
 import leadline.history.Observation;
 import leadline.history.OverhaulInterval;
 import leadline.history.PartLife;
-import leadline.history.ReadingProblem;
+import leadline.history.LogProblem;
 import leadline.problem.Problem;
 import leadline.quantity.RunningHours;
 import org.junit.jupiter.api.Test;
@@ -51,7 +51,7 @@ class RebuiltLivesTest {
 
   private static List<Problem> contradictions(RebuiltVessel vessel) {
     return vessel.checked().problems().stream()
-        .filter(problem -> !(problem instanceof ReadingProblem.TotalRepeated))
+        .filter(problem -> !(problem instanceof LogProblem.TotalRepeated))
         .toList();
   }
 

@@ -22,7 +22,7 @@ import leadline.history.HourSeries;
 import leadline.history.HourSeries.Bounded;
 import leadline.history.OverhaulProblem.HoursDisagree;
 import leadline.history.ReadingNote;
-import leadline.history.ReadingProblem.TotalAfterGap;
+import leadline.history.LogProblem.TotalAfterGap;
 import leadline.history.Visit;
 import leadline.problem.Problem;
 import leadline.quantity.RunningHours;
