@@ -13,9 +13,13 @@ import picocli.CommandLine.ParentCommand;
     description = {
       "Runs the steps of a job file in order: what a scheduler calls.",
       "",
+      "A step is ingest, withdraw, compute, publish or tidy, and does what the command of its name"
+          + " does; shared/schemas/job.schema.json says what each takes.",
+      "",
       "When all steps are done, the last line on standard output is one JSON object with what each"
           + " of them did. A step that fails ends the job; what was done before it stays done, and"
-          + " running the job again repeats no ingest."
+          + " running the job again repeats no ingest. A batch is withdrawn or read again once only:"
+          + " a job that did so is refused when run again."
     },
     footer = {
       "  leadline run jobs/demo.json",

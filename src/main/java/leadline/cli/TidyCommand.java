@@ -5,6 +5,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
+import leadline.settings.ShortTime;
 import leadline.settings.Step;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ITypeConverter;
@@ -40,7 +41,7 @@ final class TidyCommand implements Callable<Integer> {
   @Option(
       names = "--older-than",
       paramLabel = "TIME",
-      defaultValue = "7d",
+      defaultValue = Step.Tidy.DEFAULT_OLDER_THAN,
       converter = Age.class,
       description =
           "Longer than any reader takes, as 7d, 12h or 30m; ${DEFAULT-VALUE} if not given.")
@@ -49,7 +50,7 @@ final class TidyCommand implements Callable<Integer> {
   @Option(
       names = "--keep-runs",
       paramLabel = "N",
-      defaultValue = "1",
+      defaultValue = "" + Step.Tidy.DEFAULT_RUNS_KEPT,
       converter = Count.class,
       description =
           "How many of the runs alike in month, known-at and settings to keep, the newest first;"
@@ -77,11 +78,10 @@ final class TidyCommand implements Callable<Integer> {
   static final class Age implements ITypeConverter<Duration> {
     @Override
     public Duration convert(String text) {
-      if (!text.matches("[0-9]{1,4}[dhm]")) {
+      if (!ShortTime.isOne(text)) {
         throw new TypeConversionException("'" + text + "' is not a time such as 7d, 12h or 30m");
       }
-      String iso = text.endsWith("d") ? "P" + text : "PT" + text;
-      return Duration.parse(iso);
+      return ShortTime.read(text);
     }
   }
 

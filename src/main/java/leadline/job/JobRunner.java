@@ -113,7 +113,7 @@ public final class JobRunner {
   private static Path inboxOf(Batch batch) {
     if (batch.delivery().inbox().isEmpty()) {
       throw new UnusableRequest(
-          "The lake does not know where the files of batch %s lie: name their folder with --inbox."
+          "The lake does not know where the files of batch %s lie: name their folder as the inbox."
               .formatted(batch.id()));
     }
     return Path.of(batch.delivery().inbox());

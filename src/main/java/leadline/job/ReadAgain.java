@@ -56,7 +56,7 @@ final class ReadAgain {
     }
     if (!missing.isEmpty()) {
       throw new UnusableRequest(
-          "The batch %s cannot be read again from %s: %s. Put the files back as they were, or name their folder with --inbox."
+          "The batch %s cannot be read again from %s: %s. Put the files back as they were, or name their folder as the inbox."
               .formatted(before.id(), folder, String.join(", ", missing)));
     }
     return files;

@@ -33,8 +33,9 @@ public final class JobFile {
     Setting root = new Setting(tree, SettingErrors.ROOT, errors);
     SettingMeanings meanings = new SettingMeanings(file, now);
     Optional<Path> lake = meanings.path(root.at("lake"));
+    StepSettings reader = new StepSettings(meanings);
     List<Step> steps =
-        root.at("steps").items().stream().flatMap(step -> step(step, meanings).stream()).toList();
+        root.at("steps").items().stream().flatMap(step -> reader.read(step).stream()).toList();
     Optional<Catalogue> catalogue = catalogue(root, meanings, shared);
     ItemExchange exchange = new ExchangeGroups(root.at("item_exchange")).read();
     errors.throwIfAny();
@@ -48,28 +49,6 @@ public final class JobFile {
         exchange,
         root.at("lock_wait_s").wholeNumber().map(Duration::ofSeconds).orElse(Job.DEFAULT_LOCK_WAIT),
         steps);
-  }
-
-  private static Optional<Step> step(Setting step, SettingMeanings meanings) {
-    return switch (step.at("step").text().orElse("")) {
-      case "ingest" -> meanings.path(step.at("inbox")).map(Step.Ingest::new);
-      case "compute" -> {
-        Optional<Instant> knownAt = meanings.moment(step.at("known_at"));
-        yield meanings.month(step.at("month")).map(month -> new Step.Compute(month, knownAt));
-      }
-      case "publish" -> {
-        Optional<Path> out = meanings.path(step.at("out"));
-        Step.RunChoice choice =
-            meanings
-                .moment(step.at("known_at"))
-                .<Step.RunChoice>map(Step.RunChoice.KnownAt::new)
-                .orElseGet(Step.RunChoice.Newest::new);
-        yield meanings
-            .month(step.at("month"))
-            .flatMap(month -> out.map(folder -> new Step.Publish(month, folder, choice)));
-      }
-      default -> Optional.empty();
-    };
   }
 
   private static Optional<Catalogue> catalogue(

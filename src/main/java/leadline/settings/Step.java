@@ -53,6 +53,11 @@ public sealed interface Step {
    */
   record Tidy(Duration olderThan, int runsKept, List<Path> publications) implements Step {
 
+    /** As {@link ShortTime} reads it. */
+    public static final String DEFAULT_OLDER_THAN = "7d";
+
+    public static final int DEFAULT_RUNS_KEPT = 1;
+
     public Tidy {
       if (runsKept < 1) {
         throw new IllegalArgumentException("at least the newest run is kept, not " + runsKept);

@@ -140,6 +140,44 @@ class CorrectionsTest {
     assertEquals(List.of("10800"), column(published("after"), "hours"));
   }
 
+  /** Of the job's two runs the published one stays; what was taken back is so for good. */
+  @Test
+  void aJobTakesBackReadsAgainAndTidies() throws IOException {
+    published("before");
+    Path job =
+        Files.writeString(
+            folder.resolve("job.json"),
+            """
+            {
+              "lake": "lake",
+              "steps": [
+                { "step": "withdraw", "batch": "%s" },
+                { "step": "ingest", "again": "%s" },
+                { "step": "compute", "month": "2024-03" },
+                { "step": "compute", "month": "2024-03" },
+                { "step": "publish", "month": "2024-03", "out": "by-job" },
+                { "step": "tidy", "published": ["by-job"], "older_than": "1d" }
+              ]
+            }
+            """
+                .formatted(secondBatch, firstBatch()));
+
+    JsonNode steps = month.program().run("run", job).clean().lastLine().get("steps");
+
+    assertEquals(
+        List.of("withdraw", "ingest", "compute", "compute", "publish", "tidy"),
+        steps.findValuesAsText("step"));
+    JsonNode offTheList = steps.get(5).get("runs_off_the_list");
+    assertEquals(1, offTheList.size());
+    assertEquals(steps.get(2).get("run"), offTheList.get(0));
+    List<String> after = published("after");
+    assertEquals(List.of("0"), column(after, "breakdowns"));
+    assertEquals(
+        List.of("read-again", "read-again", "counts", "counts", "withdrawn"),
+        column(after, "standing"));
+    assertTrue(month.program().run("run", job).err().contains("was withdrawn at"));
+  }
+
   @Test
   void aFileThatIsGoneOrChangedIsNamedAndNothingIsReplaced() throws IOException {
     Path overhauls = second.folder().resolve("overhauls.csv");
@@ -155,7 +193,7 @@ class CorrectionsTest {
   }
 
   private String cannotBeReadAgain(Path inbox, String why) {
-    return "The batch %s cannot be read again from %s: %s. Put the files back as they were, or name their folder with --inbox."
+    return "The batch %s cannot be read again from %s: %s. Put the files back as they were, or name their folder as the inbox."
         .formatted(secondBatch, inbox, why);
   }
 

@@ -43,7 +43,15 @@ class JobFileTest {
             new Step.Publish(
                 ReportMonth.parse("2025-01"),
                 here.resolveSibling("published"),
-                new Step.RunChoice.Newest())),
+                new Step.RunChoice.Newest()),
+            new Step.Withdraw("20250103T020000Z-1f0c3a9e"),
+            new Step.ReadAgain("20250104T020000Z-2a1d4b8f", Optional.empty()),
+            new Step.ReadAgain("20250105T020000Z-3b2e5c7a", Optional.of(here.resolve("elsewhere"))),
+            new Step.Tidy(
+                Duration.ofHours(36),
+                3,
+                List.of(here.resolveSibling("published"), here.resolve("of old"))),
+            new Step.Tidy(Duration.ofDays(7), 1, List.of())),
         job.steps());
   }
 

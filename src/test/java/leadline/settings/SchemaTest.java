@@ -81,11 +81,14 @@ class SchemaTest {
   @Test
   void theDefaultsThatTheSchemasStateAreTheOnesInForce() {
     JsonNode job = schema("job").path("properties");
+    JsonNode tidy = schema("job").at("/$defs/tidy/properties");
     JsonNode part = schema("catalogue").at("/$defs/part/properties");
 
     assertEquals(
         Job.DEFAULT_HOURS_TOLERANCE.toString(), job.at("/hours_tolerance_h/default").toString());
     assertEquals(Job.DEFAULT_LOCK_WAIT.toSeconds(), job.at("/lock_wait_s/default").longValue());
+    assertEquals(Step.Tidy.DEFAULT_OLDER_THAN, tidy.at("/older_than/default").textValue());
+    assertEquals(Step.Tidy.DEFAULT_RUNS_KEPT, tidy.at("/keep_runs/default").intValue());
     assertEquals(Renewal.ON_CONDITION.word(), part.at("/renewal/default").textValue());
     assertEquals(Clock.HOURS.word(), part.at("/clock/default").textValue());
   }

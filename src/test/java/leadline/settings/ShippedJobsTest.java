@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -51,19 +52,21 @@ class ShippedJobsTest {
 
     ReportMonth lastWhole = ReportMonth.parse("2025-01");
     assertEquals(Path.of("/lake").toAbsolutePath(), monthly.lake());
+    Path out = Path.of("/out").toAbsolutePath();
     assertEquals(
         List.of(
             new Step.Ingest(Path.of("/in").toAbsolutePath()),
             new Step.Compute(lastWhole, Optional.empty()),
-            new Step.Publish(
-                lastWhole, Path.of("/out").toAbsolutePath(), new Step.RunChoice.Newest())),
+            new Step.Publish(lastWhole, out, new Step.RunChoice.Newest()),
+            new Step.Tidy(Duration.ofDays(7), 1, List.of(out))),
         monthly.steps());
   }
 
   @Test
   void theMonthlyJobNamesEveryVariableThatIsMissing() {
     assertEquals(
-        new TreeSet<>(List.of("$.lake", "$.steps[0].inbox", "$.steps[2].out")),
+        new TreeSet<>(
+            List.of("$.lake", "$.steps[0].inbox", "$.steps[2].out", "$.steps[3].published[0]")),
         Fixtures.jobErrors(JOBS.resolve("monthly.json"), Map.of()).stream()
             .map(SettingError::path)
             .collect(Collectors.toCollection(TreeSet::new)));
