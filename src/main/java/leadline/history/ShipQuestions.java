@@ -50,6 +50,7 @@ public final class ShipQuestions {
     }
     questions.addAll(SilentLogs.among(records, asOf, knownAt));
     questions.addAll(SupplyQuestions.about(current, Days.lastWholeDayBy(asOf)));
+    questions.addAll(StockQuestions.about(current, Days.lastWholeDayBy(asOf)));
     return questions;
   }
 }

@@ -21,6 +21,7 @@ final class Withdraw {
 
   StepOutcome.Withdrawn batch(String id) {
     Batch batch = CountingBatch.named(id, lake);
+    boundary.reached("withdrawal begun");
     Withdrawal withdrawal = lake.batches().withdraw(id, clock.instant(), ProgramVersion.current());
     boundary.reached("withdrawal committed");
     return new StepOutcome.Withdrawn(batch, withdrawal);

@@ -62,6 +62,40 @@ class FailPointsTest {
     assertTrue(points.contains("run in place"), points::toString);
   }
 
+  /** Each round takes back a breakdown of its own: 1 is published with it, 0 without. */
+  @Test
+  void whateverPointAWithdrawalDiesAt() throws IOException {
+    Path lake = folder.resolve("lake");
+    new Pipeline(lake).run(steps(inboxWithMachine()));
+
+    List<String> points = new ArrayList<>();
+    for (int round = 1; ; round++) {
+      String batch = new Pipeline(lake).ingest(inboxWithBreakdown(round)).batch().orElseThrow();
+      assertEquals(1, published(lake));
+      Step[] withdrawal = {new Step.Withdraw(batch)};
+      DiesAt death = new DiesAt(round);
+      if (completes(new Pipeline(lake, death), withdrawal)) {
+        assertEquals(0, published(lake));
+        break;
+      }
+      points.add(death.lastReached);
+      boolean isCommitted = death.lastReached.equals("withdrawal committed");
+      assertEquals(1, breakdownsPublished(), "a published month stays as it is");
+      assertEquals(isCommitted ? 0 : 1, published(lake), death.lastReached);
+      if (!isCommitted) {
+        new Pipeline(lake).run(withdrawal);
+        assertEquals(0, published(lake));
+      }
+    }
+    assertEquals(List.of("withdrawal begun", "withdrawal committed"), points);
+  }
+
+  /** The breakdowns of the month as all that is known gives it now. */
+  private int published(Path lake) throws IOException {
+    new Pipeline(lake).run(compute(), publish());
+    return breakdownsPublished();
+  }
+
   private void assertOldOrNew(Path lake, int breakdown, String point) throws IOException {
     assertTrue(List.of(breakdown - 1, breakdown).contains(breakdownsPublished()), point);
     int batches = committed(lake) - 1;
@@ -82,11 +116,15 @@ class FailPointsTest {
   }
 
   private Step[] steps(Path inbox) {
-    return new Step[] {
-      new Step.Ingest(inbox),
-      new Step.Compute(MONTH, Optional.empty()),
-      new Step.Publish(MONTH, folder.resolve("out"), new Step.RunChoice.Newest())
-    };
+    return new Step[] {new Step.Ingest(inbox), compute(), publish()};
+  }
+
+  private static Step compute() {
+    return new Step.Compute(MONTH, Optional.empty());
+  }
+
+  private Step publish() {
+    return new Step.Publish(MONTH, folder.resolve("out"), new Step.RunChoice.Newest());
   }
 
   private Path inboxWithMachine() throws IOException {
