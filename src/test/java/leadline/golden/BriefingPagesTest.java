@@ -20,22 +20,18 @@ import leadline.fleet.Part;
 import leadline.page.HtmlFile;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.w3c.dom.Element;
 
 /** The golden fleet's briefings and mail, read back and held against the published tables. */
 class BriefingPagesTest {
-
-  @TempDir static Path folder;
 
   private static Path month;
   private static List<Map<String, String>> due;
   private static List<HtmlFile> briefings;
 
   @BeforeAll
-  static void publish() throws IOException {
-    new Pipeline(folder.resolve("lake")).golden(folder.resolve("out"));
-    month = folder.resolve("out/2024-12");
+  static void read() throws IOException {
+    month = GoldenMonth.folder();
     due = Expected.read(month.resolve("tables/due_list.csv"));
     briefings = new ArrayList<>();
     try (Stream<Path> files = Files.list(month.resolve("briefing"))) {

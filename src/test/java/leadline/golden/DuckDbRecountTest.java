@@ -11,7 +11,6 @@ import java.util.Map;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -22,16 +21,11 @@ import org.junit.jupiter.params.provider.CsvSource;
  */
 class DuckDbRecountTest {
 
-  @TempDir static Path folder;
-
   private static DuckSession duck;
 
   @BeforeAll
-  static void runEverythingAndRecount() throws IOException, SQLException {
-    Path reports = folder.resolve("the fleet's reports");
-    new Pipeline(folder.resolve("a lake")).golden(reports);
-    Path month = reports.resolve("2024-12");
-
+  static void recount() throws IOException, SQLException {
+    Path month = GoldenMonth.folder();
     duck = DuckSession.open();
     duck.viewTables(month);
     duck.name("month", month);

@@ -4,16 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -27,13 +24,6 @@ class GoldenTablesTest {
   /** Limits of spring_survival by bootstrap. */
   private static final Set<String> DRAWN_AT_RANDOM =
       Set.of("broken_by_lo95", "broken_by_hi95", "limits_by");
-
-  @TempDir static Path folder;
-
-  @BeforeAll
-  static void runEverything() {
-    new Pipeline(folder.resolve("a lake")).golden(folder.resolve("the reports"));
-  }
 
   @ParameterizedTest
   @CsvSource({
@@ -178,7 +168,7 @@ class GoldenTablesTest {
   }
 
   private static List<Map<String, String>> published(String table) {
-    return Expected.read(folder.resolve("the reports/2024-12/tables/" + table + ".csv"));
+    return Expected.read(GoldenMonth.folder().resolve("tables/" + table + ".csv"));
   }
 
   private static Map<String, Map<String, String>> byKey(

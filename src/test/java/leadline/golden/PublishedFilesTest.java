@@ -12,7 +12,6 @@ import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -20,17 +19,12 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** Every published file of the golden fleet, read by DuckDB, and what must hold in any of them. */
 class PublishedFilesTest {
 
-  @TempDir static Path folder;
-
   private static Path month;
   private static DuckSession duck;
 
   @BeforeAll
-  static void runEverythingAndReadTheFiles() throws IOException, SQLException {
-    Path reports = folder.resolve("the fleet's reports");
-    new Pipeline(folder.resolve("a lake")).golden(reports);
-    month = reports.resolve("2024-12");
-
+  static void readTheFiles() throws IOException, SQLException {
+    month = GoldenMonth.folder();
     duck = DuckSession.open();
     duck.viewTables(month);
     duck.name("month", month);

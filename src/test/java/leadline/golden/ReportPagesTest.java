@@ -20,7 +20,6 @@ import leadline.fleet.FormulaGuard;
 import leadline.page.HtmlFile;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.w3c.dom.Element;
 
 /** The pages of the golden fleet, read back and held against the published tables. */
@@ -28,15 +27,12 @@ class ReportPagesTest {
 
   private static final Pattern NUMBER = Pattern.compile("-?\\d[\\d,]*(\\.\\d+)?");
 
-  @TempDir static Path folder;
-
   private static Path month;
   private static List<HtmlFile> pages;
 
   @BeforeAll
-  static void publish() throws IOException {
-    new Pipeline(folder.resolve("lake")).golden(folder.resolve("out"));
-    month = folder.resolve("out/2024-12");
+  static void read() throws IOException {
+    month = GoldenMonth.folder();
     pages = HtmlFile.all(month);
   }
 

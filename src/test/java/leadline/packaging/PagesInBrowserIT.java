@@ -19,7 +19,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class PagesInBrowserIT {
 
   private static final Path SOURCES = Build.HOME.resolve("src/test/browser");
-  private static final Path LOOKER = PublishedDemo.emptied(Build.TARGET.resolve("browser"));
+  private static final Path LOOKER = EmptyFolder.at(Build.TARGET.resolve("browser"));
   private static final Duration PATIENCE = Duration.ofMinutes(20);
 
   /** Which browser {@code check.mjs} starts. */

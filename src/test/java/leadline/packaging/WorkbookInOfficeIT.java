@@ -40,7 +40,7 @@ class WorkbookInOfficeIT {
   /** What it keeps of a number near zero. */
   private static final double TWENTY_DECIMALS = 1e-20;
 
-  private static final Path CONVERTED = PublishedDemo.emptied(Build.TARGET.resolve("office"));
+  private static final Path CONVERTED = EmptyFolder.at(Build.TARGET.resolve("office"));
 
   @BeforeAll
   static void convert() {
