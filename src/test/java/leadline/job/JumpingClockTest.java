@@ -23,10 +23,12 @@ import leadline.lake.Run;
 import leadline.publish.Boundary;
 import leadline.quantity.ReportMonth;
 import leadline.settings.Step;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The machine's clock jumps by days, forward and back, between any two looks at it. */
+@Tag("long")
 class JumpingClockTest {
 
   private static final ReportMonth MONTH = ReportMonth.parse("2024-12");

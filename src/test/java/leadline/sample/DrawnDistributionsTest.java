@@ -25,11 +25,13 @@ import leadline.stats.LifeData;
 import leadline.stats.LifeFamily;
 import leadline.stats.LifeFit;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** What is drawn has the distributions that the guide and the tables of the sample state. */
+@Tag("long")
 class DrawnDistributionsTest {
 
   private static final int VESSELS = 150;

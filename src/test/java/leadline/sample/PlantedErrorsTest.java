@@ -22,11 +22,13 @@ import leadline.fleet.ReadingKind;
 import leadline.fleet.RecordKind;
 import leadline.quantity.Days;
 import leadline.quantity.RunningHours;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /** Every error is planted where its list says, as often as it should be, and can be found there. */
+@Tag("long")
 class PlantedErrorsTest {
 
   private static final ErrorRates ALL =

@@ -21,11 +21,13 @@ import leadline.history.PartLife;
 import leadline.history.LogProblem;
 import leadline.problem.Problem;
 import leadline.quantity.RunningHours;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Of vessels whose records say all that they say truly, history finds what really happened. */
+@Tag("long")
 class RebuiltLivesTest {
 
   private static final FleetPlan PLAN = SampleCatalogue.clean(4);
