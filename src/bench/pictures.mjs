@@ -1,5 +1,5 @@
 // Pictures of a published month for the README, taken in Chromium.
-import { existsSync, readdirSync } from "node:fs";
+import { existsSync, readdirSync, statSync } from "node:fs";
 import { createRequire } from "node:module";
 import { join, resolve } from "node:path";
 import { pathToFileURL } from "node:url";
@@ -28,8 +28,10 @@ await component.locator("figure:has(.steps)").last().screenshot(picture("compone
 
 const briefings = join(month, "briefing");
 if (existsSync(briefings)) {
-  const first = readdirSync(briefings).filter((name) => name.endsWith(".html")).sort()[0];
-  const briefing = await opened(join(briefings, first), 1000, 1000);
+  const size = (name) => statSync(join(briefings, name)).size;
+  const longest = readdirSync(briefings).filter((name) => name.endsWith(".html"))
+    .sort((a, b) => size(b) - size(a))[0];
+  const briefing = await opened(join(briefings, longest), 1000, 1000);
   await briefing.evaluate(() => document.querySelector(".card").scrollIntoView());
   await briefing.screenshot(picture("briefing.png"));
 } else {

@@ -18,7 +18,7 @@ const mark = (page) => page.evaluate(() => {
   };
   document.querySelectorAll("table").forEach((table, t) => {
     table.tHead?.rows[0].cells[0].append(token("hq" + t + "q"));
-    [...(table.tBodies[0]?.rows ?? [])].forEach((row, r) => {
+    [...table.tBodies].flatMap((body) => [...body.rows]).forEach((row, r) => {
       const cells = [...row.cells];
       const longest = cells.reduce((a, b) => (b.textContent.length > a.textContent.length ? b : a));
       cells[0].prepend(token("sq" + t + "q" + r + "q"));

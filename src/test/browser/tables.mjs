@@ -19,7 +19,7 @@ export const sorted = (page) => page.evaluate(() => {
   document.querySelectorAll(".table").forEach((block) => {
     const table = block.querySelector("table");
     const heads = [...table.tHead.rows[0].cells];
-    const rows = () => [...table.tBodies[0].rows];
+    const rows = () => [...table.tBodies].flatMap((body) => [...body.rows]);
     const before = new Set(rows());
     heads.forEach((head, column) => {
       const name = "table " + block.id + ", column " + head.dataset.columns;

@@ -13,9 +13,9 @@ import leadline.history.HourMark.Step;
 import leadline.history.JudgedReading.LeftOut;
 import leadline.history.JudgedReading.Mended;
 import leadline.history.JudgedReading.Trusted;
+import leadline.history.LogProblem.TotalAfterGap;
 import leadline.history.ReadingProblem.CounterChangeUnsaid;
 import leadline.history.ReadingProblem.CounterGap;
-import leadline.history.LogProblem.TotalAfterGap;
 import leadline.problem.Checked;
 import leadline.quantity.RunningHours;
 

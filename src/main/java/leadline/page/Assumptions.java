@@ -45,7 +45,7 @@ final class Assumptions {
                         "Limits by bootstrap of vessels take vessels, not springs, as independent;"
                             + " limits by profile likelihood or binomial take springs as"
                             + " independent.")
-                    .map(text -> new Block.Point(text, "", ""))
+                    .map(Block.Point::of)
                     .toList())));
   }
 }

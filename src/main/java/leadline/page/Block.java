@@ -27,15 +27,26 @@ public sealed interface Block {
   }
 
   /**
-   * A sentence that stands on rows.
+   * A sentence.
    *
-   * @param link to these rows; empty for a sentence without
-   * @param linkText where the link leads
+   * @param links to the rows that it stands on; empty for a sentence without
    */
-  record Point(String sentence, String link, String linkText) {
-    /** A share and its sign stay on one line. */
+  record Point(String sentence, List<Page.Link> links) {
+    /** A number and its unit stay on one line. */
     public Point {
-      sentence = sentence.replaceAll("(\\d) %", "$1\u00a0%");
+      sentence = sentence.replaceAll("(\\d) (%|h\\b)", "$1\u00a0$2");
+      links = List.copyOf(links);
+    }
+
+    static Point of(String sentence) {
+      return new Point(sentence, List.of());
+    }
+  }
+
+  /** Words, each with what it means. */
+  record Terms(List<Page.Fact> terms) implements Block {
+    public Terms {
+      terms = List.copyOf(terms);
     }
   }
 }

@@ -44,7 +44,7 @@ final class BreakdownsOfTheMonth implements Decision {
         .map(
             year ->
                 new Block.Point(
-                    "%s: %s in %s, %s per million h, on %s; over twelve months %s in %s, %s. %s"
+                    "%s: %s in %s, %s per million h%s; over twelve months %s in %s, %s. %s"
                         .formatted(
                             Named.sentence(subject.component()),
                             Named.counted(month.need(EvidenceColumns.EVENTS), "breakdown"),
@@ -55,8 +55,7 @@ final class BreakdownsOfTheMonth implements Decision {
                             hours(year),
                             IntervalRows.inWords(year, ComponentRates.RATE),
                             comparison(month, year)),
-                    "#rates-table",
-                    "Rates"));
+                    links(subject)));
   }
 
   private static String events(TableRow row) {
@@ -79,7 +78,20 @@ final class BreakdownsOfTheMonth implements Decision {
         : "Chance alone may account for the difference.";
   }
 
+  private static List<Page.Link> links(Subject subject) {
+    Page.Link fleet =
+        new Page.Link("#" + RowIds.breakdowns(subject.component()), "rates of the fleet");
+    return vessels(subject).isEmpty()
+        ? List.of(fleet)
+        : List.of(fleet, new Page.Link("#" + RowIds.brokenDown(subject.component()), "vessels"));
+  }
+
   private static String vessels(Subject subject) {
+    String vessels = namesAndCounts(subject);
+    return vessels.isEmpty() ? "" : ", on " + vessels;
+  }
+
+  private static String namesAndCounts(Subject subject) {
     return subject.at(Level.VESSEL).in(Window.MONTH).rows(ComponentRates.SPEC, BREAKDOWN).stream()
         .filter(row -> row.need(EvidenceColumns.EVENTS) > 0)
         .map(row -> Named.data(row.need(SharedColumns.STRATUM)) + " " + events(row))

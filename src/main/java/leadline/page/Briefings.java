@@ -12,6 +12,7 @@ import leadline.publish.Documents;
 import leadline.publish.Issue;
 import leadline.publish.VesselFile;
 import leadline.summary.DueList;
+import leadline.summary.Level;
 import leadline.summary.TableRow;
 import leadline.summary.VesselColumns;
 
@@ -31,7 +32,8 @@ public final class Briefings implements Documents {
 
   @Override
   public void write(Issue issue, Path folder) throws IOException {
-    Map<String, List<TableRow>> batches = NextBatch.byVessel(Tables.of(issue).rows(DueList.SPEC));
+    Tables tables = Tables.of(issue).at(Level.FLEET);
+    Map<String, List<TableRow>> batches = NextBatch.byVessel(tables.rows(DueList.SPEC));
     Map<String, List<TableRow>> cards =
         jobCards.stream().collect(Collectors.groupingBy(row -> row.need(VesselColumns.VESSEL)));
     Path briefing = Files.createDirectories(folder.resolve("briefing"));
@@ -39,7 +41,11 @@ public final class Briefings implements Documents {
     for (Map.Entry<String, List<TableRow>> batch : batches.entrySet()) {
       Briefing sheet =
           new VesselBriefing(
-                  issue, catalogue, batch.getValue(), cards.getOrDefault(batch.getKey(), List.of()))
+                  issue,
+                  tables,
+                  catalogue,
+                  batch.getValue(),
+                  cards.getOrDefault(batch.getKey(), List.of()))
               .briefing();
       Files.writeString(
           briefing.resolve(VesselFile.name(batch.getKey()) + ".html"),

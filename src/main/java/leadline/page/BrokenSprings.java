@@ -44,16 +44,24 @@ final class BrokenSprings implements Decision {
         .stream()
         .filter(row -> row.need(SpringBreakage.BROKEN) > 0)
         .findFirst()
-        .map(row -> new Block.Point(sentence(row), "#springs-table", "Springs"));
+        .map(
+            row ->
+                new Block.Point(
+                    sentence(row),
+                    List.of(
+                        new Page.Link(
+                            "#" + RowIds.spring(component.name(), spring.name()),
+                            "springs of twelve months"))));
   }
 
   private static String sentence(TableRow row) {
-    return "%s, %s: in twelve months %s of %s opened were broken, %s. %s"
+    return "%s, %s: in twelve months %s of %s opened %s broken, %s. %s"
         .formatted(
             Named.sentence(row.need(SharedColumns.COMPONENT)),
             Named.words(row.need(SharedColumns.PART)),
             Numbers.count(row.need(SpringBreakage.BROKEN)),
             Numbers.count(row.need(SpringBreakage.OPENED)),
+            row.need(SpringBreakage.BROKEN) == 1 ? "was" : "were",
             IntervalRows.inWords(row, SpringBreakage.BROKEN_SHARE),
             unopened(row));
   }
@@ -64,10 +72,10 @@ final class BrokenSprings implements Decision {
       return "Every overhaul opened it.";
     }
     String bounds =
-        "%s of %s overhauls left it unopened: of all, between %s and %s."
+        "%s of %s left it unopened: of all, between %s and %s are broken."
             .formatted(
                 Numbers.count(unopened),
-                Numbers.count(row.need(SpringBreakage.OVERHAULED)),
+                Named.counted(row.need(SpringBreakage.OVERHAULED), "overhaul"),
                 share(row.find(SpringBreakage.SHARE_IF_UNOPENED_SOUND)),
                 share(row.find(SpringBreakage.SHARE_IF_UNOPENED_BROKEN)));
     return row.need(EvidenceColumns.VERDICT).equals(Verdict.SELECTIVE_OPENING.word())

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
+import leadline.fleet.Component;
 import leadline.publish.Numbers;
 import leadline.summary.DueForecast;
 import leadline.summary.DueList;
@@ -16,7 +18,7 @@ import leadline.summary.TableRow;
  *
  * @param cards of its parts; none where no item is fitted
  */
-record CardFacts(TableRow due, List<TableRow> cards) {
+record CardFacts(Component component, TableRow due, List<TableRow> cards) {
 
   List<Page.Fact> facts() {
     List<Page.Fact> facts = new ArrayList<>();
@@ -24,17 +26,27 @@ record CardFacts(TableRow due, List<TableRow> cards) {
     facts.add(new Page.Fact("since overhaul", since()));
     facts.add(new Page.Fact("due", whenDue()));
     due.find(DueList.SHUT_PART)
-        .ifPresent(part -> facts.add(new Page.Fact("open " + Named.words(part), shut())));
-    facts.add(new Page.Fact("last opening pressure", pressure()));
+        .ifPresent(part -> facts.add(new Page.Fact(Named.words(part), shut())));
+    pressure().ifPresent(bar -> facts.add(new Page.Fact("last opening pressure", bar)));
     stated(JobCards.STATED_LAPS)
         .ifPresent(laps -> facts.add(new Page.Fact("seat lapped so far", laps(laps))));
     lastOn().ifPresent(day -> facts.add(new Page.Fact("last findings", day)));
-    cards.stream()
-        .filter(card -> card.find(JobCards.AGE).isEmpty())
-        .map(card -> card.need(JobCards.SEEN_FROM))
-        .min(Comparator.naturalOrder())
-        .ifPresent(day -> facts.add(new Page.Fact("parts of unknown hours: unknown since", day)));
+    ofUnknownHours()
+        .min(Comparator.comparing(card -> card.need(JobCards.SEEN_FROM)))
+        .ifPresent(card -> facts.add(new Page.Fact("parts of unknown hours", unknownSince(card))));
     return facts;
+  }
+
+  private Stream<TableRow> ofUnknownHours() {
+    return cards.stream().filter(card -> card.find(JobCards.AGE).isEmpty());
+  }
+
+  /** An item that only came into sight now has no hours of its own on record. */
+  private static String unknownSince(TableRow card) {
+    String day = card.need(JobCards.SEEN_FROM);
+    return card.need(JobCards.SEEN) >= 1
+        ? "unknown since " + day
+        : "nothing is on record of this item before " + day;
   }
 
   /** The day of the newest finding of any part. */
@@ -72,16 +84,19 @@ record CardFacts(TableRow due, List<TableRow> cards) {
   }
 
   private String shut() {
-    String hours = due.find(DueList.SHUT_HOURS).map(Numbers::hours).orElse("unknown hours");
+    double hours = due.find(DueList.SHUT_HOURS).orElse(0.0);
     return due.find(DueList.OPENED_ON)
-        .map(day -> "not opened for %s, since %s".formatted(hours, day))
-        .orElseGet(() -> "never opened on record, at least " + hours);
+        .map(day -> "not opened for %s, since %s".formatted(Numbers.hours(hours), day))
+        .orElseGet(
+            () ->
+                "never opened on record"
+                    + (hours >= 1 ? ", not for %s at least".formatted(Numbers.hours(hours)) : ""));
   }
 
-  private String pressure() {
+  private Optional<String> pressure() {
     return stated(JobCards.PRESSURE)
         .map(bar -> Numbers.wholeHours(bar) + " bar" + on(JobCards.PRESSURE_ON))
-        .orElse("not on record");
+        .or(() -> Blanks.isTested(component) ? Optional.of("not on record") : Optional.empty());
   }
 
   private String laps(double laps) {

@@ -25,20 +25,20 @@ record CardRow(Component component, TableRow due, TableRow row) {
 
   /**
    * @param lastOn the day of the item's last findings, which stands above its parts
-   * @param fleet of the part's findings; none where there are none
    */
-  Briefing.PartLine line(FailureCurve curve, Optional<TableRow> fleet, String lastOn) {
+  Briefing.PartLine line(PartInFleet fleet, String lastOn) {
     return new Briefing.PartLine(
-        part(), age(), last(lastOn), Numbers.count(row.need(JobCards.LAPS)), chance(curve, fleet));
+        part(), age(), last(lastOn), Numbers.count(row.need(JobCards.LAPS)), chance(fleet));
   }
 
   private Cell age() {
     return row.find(JobCards.AGE)
         .map(FigureFormat.HOURS::cell)
-        .orElseGet(
-            () ->
-                new Cell.Words(
-                    "unknown, \u2265\u00a0" + Numbers.wholeHours(row.need(JobCards.SEEN))));
+        .orElseGet(() -> new Cell.Words(unknown(row.need(JobCards.SEEN))));
+  }
+
+  private static String unknown(double seen) {
+    return seen >= 1 ? "unknown, \u2265\u00a0" + Numbers.wholeHours(seen) : "unknown";
   }
 
   private String last(String lastOn) {
@@ -61,30 +61,11 @@ record CardRow(Component component, TableRow due, TableRow row) {
         .orElse("not stated");
   }
 
-  private String chance(FailureCurve curve, Optional<TableRow> fleet) {
-    if (row.need(JobCards.KEPT_FAILED).equals("yes")) {
-      return "found failed, kept";
-    }
-    if (curve.points().isEmpty()) {
-      return FleetShare.of(fleet, curve.refusal());
-    }
-    return ageAtOpening()
-        .map(age -> chance(curve, age))
-        .orElseGet(() -> FleetShare.of(fleet, "hours unknown"));
-  }
-
-  /** Beyond the ages at which the chance is published it is greater still. */
-  private String chance(FailureCurve curve, double age) {
-    double workedAt = row.find(JobCards.WORKED_AT).orElse(0.0);
-    return curve
-        .by(Math.min(age, curve.longest()), workedAt)
-        .filter(chance -> workedAt < curve.longest())
-        .map(
-            chance ->
-                age > curve.longest()
-                    ? "> %s (> %s)"
-                        .formatted(Numbers.share(chance.estimate()), Numbers.share(chance.lower()))
-                    : FleetShare.inWords(chance.estimate(), chance.lower(), chance.upper()))
-        .orElseGet(() -> "none beyond " + Numbers.hours(curve.longest()));
+  private String chance(PartInFleet fleet) {
+    return row.need(JobCards.KEPT_FAILED).equals("yes")
+        ? "found failed, kept"
+        : ageAtOpening()
+            .map(age -> fleet.chance(age, row.find(JobCards.WORKED_AT).orElse(0.0)))
+            .orElseGet(fleet::chance);
   }
 }

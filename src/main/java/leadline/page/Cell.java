@@ -27,6 +27,13 @@ public sealed interface Cell {
    */
   record Estimate(String text, String exact, String lower, String upper) implements Cell {}
 
+  /**
+   * Words that lead to another page.
+   *
+   * @param to from this page's folder
+   */
+  record Link(String text, String to) implements Cell {}
+
   /** The data do not support a value. */
   record None() implements Cell {}
 }

@@ -29,6 +29,7 @@ record ComponentPage(Issue issue, Component component) {
     sections.add(Assumptions.section());
     sections.add(Reading.cautions(issue));
     sections.add(Reading.howToRead());
+    sections.add(Glossary.of(sections));
     return new Page(
         Named.sentence(name) + ", " + Named.month(issue.manifest().month()),
         Header.facts(issue),

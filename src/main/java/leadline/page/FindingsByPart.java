@@ -2,6 +2,7 @@ package leadline.page;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import leadline.chart.IntervalChart;
 import leadline.chart.Measure;
@@ -31,7 +32,8 @@ final class FindingsByPart {
                                     .in(window)
                                     .rows(PartFindings.SPEC)
                                     .stream()))
-            .toList());
+            .toList(),
+        FindingsByPart::ofDecision);
   }
 
   /** Of one component since the start. */
@@ -56,15 +58,27 @@ final class FindingsByPart {
         : List.of(
             new Block.Chart(
                 chart.drawings(),
-                view("findings-table", "Findings in figures, since records began", rows)));
+                view(
+                    "findings-table",
+                    "Findings in figures, since records began",
+                    rows,
+                    row -> RowIds.NONE)));
   }
 
-  private static TableView view(String id, String caption, List<TableRow> rows) {
+  private static String ofDecision(TableRow row) {
+    return row.need(SharedColumns.WINDOW).equals(Window.SINCE_START.word())
+        ? RowIds.part(row.need(SharedColumns.COMPONENT), row.need(SharedColumns.PART))
+        : RowIds.NONE;
+  }
+
+  private static TableView view(
+      String id, String caption, List<TableRow> rows, Function<TableRow, String> ids) {
     return Tables.view(
         id,
         caption,
         PartFindings.SPEC,
         rows,
+        ids,
         Tables.columns(
             PartFindings.SPEC,
             SharedColumns.PART,

@@ -42,7 +42,7 @@ record Kits(Tables tables) {
             : fleet.map(Kits::renewed).orElse(NONE));
   }
 
-  Optional<TableRow> findings(Component component, Part part) {
+  private Optional<TableRow> findings(Component component, Part part) {
     return Subject.ofFleet(tables, component.name())
         .rows(PartFindings.SPEC, having(SharedColumns.PART, part.name()))
         .stream()
@@ -79,15 +79,19 @@ record Kits(Tables tables) {
     return Subject.ofFleet(tables, component.name())
         .rows(SpringBreakage.SPEC, having(SharedColumns.PART, part.name()))
         .stream()
-        .filter(row -> hours.areIn(part, row.need(SpringBreakage.HOURS_BAND)))
-        .map(Kits::band)
+        .flatMap(
+            row ->
+                HoursBand.of(row)
+                    .filter(band -> hours.areIn(part, band))
+                    .map(band -> inBand(row, band))
+                    .stream())
         .collect(Collectors.joining());
   }
 
-  private static String band(TableRow row) {
-    return "; at %s h %s of %s, %s"
+  private static String inBand(TableRow row, HoursBand band) {
+    return "; at %s %s of %s, %s"
         .formatted(
-            row.need(SpringBreakage.HOURS_BAND),
+            band.inWords(),
             Numbers.count(row.need(SpringBreakage.BROKEN)),
             Numbers.count(row.need(SpringBreakage.OPENED)),
             row.need(SpringBreakage.OPENED) == 0
@@ -114,14 +118,11 @@ record Kits(Tables tables) {
   /** The ages that the batch's pieces of each part will have at their opening. */
   record HoursAhead(List<CardRow> cards) {
 
-    boolean areIn(Part part, String band) {
-      String[] edges = band.split("-", -1);
-      return edges.length == 2
-          && cards.stream()
-              .filter(card -> card.part().equals(part.name()))
-              .flatMap(card -> card.ageAtOpening().stream())
-              .anyMatch(
-                  age -> age >= Double.parseDouble(edges[0]) && age < Double.parseDouble(edges[1]));
+    boolean areIn(Part part, HoursBand band) {
+      return cards.stream()
+          .filter(card -> card.part().equals(part.name()))
+          .flatMap(card -> card.ageAtOpening().stream())
+          .anyMatch(band::has);
     }
   }
 }

@@ -119,7 +119,7 @@ record Lives(Tables tables, Component component) {
               .filter(candidate -> candidate.name().equals(name))
               .findFirst()
               .orElseThrow(() -> new IllegalStateException("no column " + name));
-      columns.add(Shown.of(SPEC, column, Shown.heading(column)));
+      columns.add(Shown.of(SPEC, column));
     }
     return Tables.view(
         "fits-table",

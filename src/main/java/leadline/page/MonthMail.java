@@ -62,15 +62,7 @@ public final class MonthMail implements Documents {
     mail.table(
         List.of("vessel", "overdue", "due soon", "unknown", "questions", "grade"),
         month.rows().stream().map(row -> vessel(month, row)).toList());
-    List<String> idle =
-        month.rows().stream()
-            .filter(row -> isNone(month, row, "overdue") && isNone(month, row, "due_soon"))
-            .map(row -> month.text(row, "vessel"))
-            .toList();
-    if (!idle.isEmpty()) {
-      mail.sentence(
-          "Nothing overdue or due soon, and so no briefing: " + String.join(", ", idle) + ".");
-    }
+    NothingDue.sentence(month).ifPresent(mail::sentence);
   }
 
   private static List<String> vessel(NamedTable month, TableRow row) {
@@ -78,9 +70,5 @@ public final class MonthMail implements Documents {
         .stream()
         .map(column -> month.text(row, column))
         .toList();
-  }
-
-  private static boolean isNone(NamedTable month, TableRow row, String column) {
-    return month.text(row, column).equals("0");
   }
 }

@@ -2,6 +2,7 @@ package leadline.page;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import leadline.fleet.Catalogue;
 import leadline.fleet.Component;
 import leadline.publish.Issue;
@@ -15,7 +16,7 @@ record MonthlyReport(Issue issue, Catalogue catalogue) {
     List<String> components = catalogue.components().stream().map(Component::name).toList();
     List<Section> sections = new ArrayList<>();
     sections.add(decisions(tables));
-    DueSection.of(tables).ifPresent(sections::add);
+    new DueSection(tables, components).section().ifPresent(sections::add);
     sections.add(new SpringSection(tables, catalogue).section());
     sections.add(
         new Section(
@@ -26,12 +27,17 @@ record MonthlyReport(Issue issue, Catalogue catalogue) {
         new Section(
             "rates",
             "Rates and intervals",
-            List.of(
-                Rates.fleet(tables, components),
-                new Block.Table(Rates.intervals(tables, components, Level.FLEET)))));
+            Stream.of(
+                    List.of(Rates.fleet(tables, components)),
+                    Rates.ofTheMonth(tables, components),
+                    List.<Block>of(
+                        new Block.Table(Rates.intervals(tables, components, Level.FLEET))))
+                .flatMap(List::stream)
+                .toList()));
     sections.add(new Reporting(tables).section());
     sections.add(Reading.cautions(issue));
     sections.add(Reading.howToRead());
+    sections.add(Glossary.of(sections));
     return new Page(
         "Fleet report, " + Named.month(issue.manifest().month()),
         Header.facts(issue),

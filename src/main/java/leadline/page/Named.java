@@ -15,9 +15,9 @@ final class Named {
 
   private Named() {}
 
-  /** A name of the catalogue as words. */
+  /** A name of the catalogue as words; engineers write NRV for the non-return valve. */
   static String words(String catalogueName) {
-    return catalogueName.replace('-', ' ');
+    return catalogueName.replace('-', ' ').replaceAll("\\bnrv\\b", "NRV");
   }
 
   /** The same at the start of a sentence. */

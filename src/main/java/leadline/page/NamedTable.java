@@ -35,15 +35,15 @@ record NamedTable(TableSpec spec, List<TableRow> rows) {
 
   /** Of those columns that the table has. */
   TableView view(String id, String caption, String... columns) {
-    return Tables.view(
-        id,
-        caption,
-        spec,
-        rows,
-        Stream.of(columns)
-            .flatMap(name -> column(name).stream())
-            .map(column -> Shown.of(spec, column, Shown.heading(column)))
-            .toList());
+    return Tables.view(id, caption, spec, rows, shown(columns));
+  }
+
+  /** Those of these columns that the table has. */
+  List<Shown> shown(String... columns) {
+    return Stream.of(columns)
+        .flatMap(name -> column(name).stream())
+        .map(column -> Shown.of(spec, column))
+        .toList();
   }
 
   private Optional<TableColumn<?>> column(String name) {

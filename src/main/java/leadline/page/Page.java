@@ -15,6 +15,10 @@ public record Page(
   /** One line about the run. */
   public record Fact(String name, String value) {}
 
-  /** To another page of the same folder. */
-  public record Link(String file, String text) {}
+  /**
+   * A link.
+   *
+   * @param to another page, from this one's folder, or {@code #} and an id of this page
+   */
+  public record Link(String to, String text) {}
 }

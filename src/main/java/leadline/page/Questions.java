@@ -65,7 +65,7 @@ record Questions(NamedTable queries) {
   }
 
   private static Block.Point point(Map.Entry<String, Map<String, Long>> vessel) {
-    return new Block.Point(
+    return Block.Point.of(
         "%s: %s, %s."
             .formatted(
                 Named.data(vessel.getKey()),
@@ -76,9 +76,7 @@ record Questions(NamedTable queries) {
                             .reversed()
                             .thenComparing(Map.Entry.comparingByKey()))
                     .map(kind -> kind.getKey() + " " + Numbers.count(kind.getValue()))
-                    .collect(Collectors.joining(", "))),
-        "",
-        "");
+                    .collect(Collectors.joining(", "))));
   }
 
   /** As published: of each vessel the oldest first. */

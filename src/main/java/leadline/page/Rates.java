@@ -4,6 +4,7 @@ import static leadline.page.Tables.having;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import leadline.chart.IntervalChart;
 import leadline.chart.Measure;
@@ -26,6 +27,8 @@ final class Rates {
   private static final Tables.Having<String> BREAKDOWN =
       having(ComponentRates.ENDPOINT, Reason.BREAKDOWN.word());
 
+  private static final List<Reason> ENDPOINTS = List.of(Reason.BREAKDOWN, Reason.CONDITION);
+
   private Rates() {}
 
   private static String tick(double rate) {
@@ -46,13 +49,7 @@ final class Rates {
         components.stream()
             .flatMap(
                 component ->
-                    Stream.of(Window.MONTH, Window.TWELVE_MONTHS, Window.SINCE_START)
-                        .flatMap(
-                            window ->
-                                Subject.ofFleet(tables, component)
-                                    .in(window)
-                                    .rows(ComponentRates.SPEC)
-                                    .stream()))
+                    ENDPOINTS.stream().flatMap(endpoint -> ofFleet(tables, component, endpoint)))
             .toList();
     IntervalChart chart =
         new IntervalChart(
@@ -69,7 +66,64 @@ final class Rates {
                 .toList());
     return new Block.Chart(
         chart.drawings(),
-        rateTable("Rates of the whole fleet", all, SharedColumns.COMPONENT, SharedColumns.WINDOW));
+        rateTable(
+            "Rates of the whole fleet",
+            all,
+            Rates::ofDecision,
+            SharedColumns.COMPONENT,
+            SharedColumns.WINDOW));
+  }
+
+  private static Stream<TableRow> ofFleet(Tables tables, String component, Reason endpoint) {
+    return Stream.of(Window.MONTH, Window.TWELVE_MONTHS, Window.SINCE_START)
+        .flatMap(
+            window ->
+                Subject.ofFleet(tables, component)
+                    .in(window)
+                    .rows(ComponentRates.SPEC, having(ComponentRates.ENDPOINT, endpoint.word()))
+                    .stream());
+  }
+
+  private static String ofDecision(TableRow row) {
+    return row.need(ComponentRates.ENDPOINT).equals(Reason.BREAKDOWN.word())
+            && !row.need(SharedColumns.WINDOW).equals(Window.SINCE_START.word())
+        ? RowIds.breakdowns(row.need(SharedColumns.COMPONENT))
+        : RowIds.NONE;
+  }
+
+  /** Where the breakdowns of the month were; empty where there were none. */
+  static List<Block> ofTheMonth(Tables tables, List<String> components) {
+    List<TableRow> rows =
+        components.stream()
+            .flatMap(
+                component ->
+                    Subject.ofFleet(tables, component)
+                        .at(Level.VESSEL)
+                        .in(Window.MONTH)
+                        .rows(ComponentRates.SPEC, BREAKDOWN)
+                        .stream())
+            .filter(row -> row.need(EvidenceColumns.EVENTS) > 0)
+            .toList();
+    return rows.isEmpty()
+        ? List.of()
+        : List.of(
+            new Block.Table(
+                Tables.view(
+                    "broken-down-table",
+                    "Breakdowns of the month, by vessel",
+                    ComponentRates.SPEC,
+                    rows,
+                    row -> RowIds.brokenDown(row.need(SharedColumns.COMPONENT)),
+                    Tables.columns(
+                        ComponentRates.SPEC,
+                        SharedColumns.STRATUM,
+                        SharedColumns.COMPONENT,
+                        SharedColumns.WINDOW,
+                        ComponentRates.ENDPOINT,
+                        EvidenceColumns.EVENTS,
+                        EvidenceColumns.EXPOSURE,
+                        ComponentRates.RATE.estimate(),
+                        EvidenceColumns.VERDICT))));
   }
 
   /** Breakdown rates of each vessel beside the fleet's. */
@@ -98,6 +152,7 @@ final class Rates {
         rateTable(
             "Breakdown rates in figures, since records began",
             rows,
+            row -> RowIds.NONE,
             SharedColumns.STRATUM,
             SharedColumns.LEVEL));
   }
@@ -111,12 +166,17 @@ final class Rates {
   }
 
   private static TableView rateTable(
-      String caption, List<TableRow> rows, TableColumn<?> first, TableColumn<?> second) {
+      String caption,
+      List<TableRow> rows,
+      Function<TableRow, String> ids,
+      TableColumn<?> first,
+      TableColumn<?> second) {
     return Tables.view(
         "rates-table",
         caption,
         ComponentRates.SPEC,
         rows,
+        ids,
         Tables.columns(
             ComponentRates.SPEC,
             first,

@@ -16,7 +16,7 @@ final class Reading {
     return new Section(
         "cautions",
         "Cautions",
-        List.of(new Block.Points(issue.cautions().stream().map(Reading::sentence).toList())));
+        List.of(new Block.Points(issue.cautions().stream().map(Block.Point::of).toList())));
   }
 
   /** Who decides, and what the figures are not: the last two of the cautions. */
@@ -37,20 +37,20 @@ final class Reading {
   static Section howToRead() {
     List<Block.Point> points = new ArrayList<>();
     points.add(
-        sentence(
+        Block.Point.of(
             "Limits in brackets are two-sided 95 % limits: were the records drawn again and again,"
                 + " about 19 of 20 such limits would enclose the true figure. They speak of chance,"
                 + " not of wrong or missing records."));
     points.add(
-        sentence(
+        Block.Point.of(
             "A breakdown is a function lost in service; a part found failed at an opening is"
                 + " another thing, and the two are never added."));
     points.add(
-        sentence(
+        Block.Point.of(
             "Not opened is neither sound nor broken: shares are of those opened, and counts of"
                 + " overhauled and opened stand beside them."));
     points.add(
-        sentence(
+        Block.Point.of(
             "A dash is a figure that the records do not support; the verdict says why. That is a"
                 + " result, not a gap."));
     Arrays.stream(Verdict.values())
@@ -58,16 +58,12 @@ final class Reading {
         .forEach(
             verdict ->
                 points.add(
-                    sentence(
+                    Block.Point.of(
                         "Verdict %s: %s.".formatted(verdict.word(), VerdictInWords.of(verdict)))));
     points.add(
-        sentence(
+        Block.Point.of(
             "Numbers are rounded for reading; a copy as CSV and the files beside this page have"
                 + " all digits. Months end at 24:00 UTC."));
     return new Section("reading", "How to read these figures", List.of(new Block.Points(points)));
-  }
-
-  private static Block.Point sentence(String text) {
-    return new Block.Point(text, "", "");
   }
 }

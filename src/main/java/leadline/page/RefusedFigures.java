@@ -1,5 +1,7 @@
 package leadline.page;
 
+import static leadline.page.Tables.having;
+
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -26,38 +28,58 @@ final class RefusedFigures implements Decision {
             point(
                 parts(tables, catalogue, Verdict.SELECTIVE_OPENING),
                 "The share found failed speaks only of those opened, which may be chosen by their"
-                    + " condition: %s. Decide which of them every overhaul is to open."),
+                    + " condition: %s. Decide %s."),
             point(
                 parts(tables, catalogue, Verdict.INSUFFICIENT),
-                "Never opened on record: %s. Decide which of them are to be opened."))
+                "Never opened on record: %s. Decide %s."))
         .flatMap(Optional::stream)
         .toList();
   }
 
-  private static String parts(Tables tables, Catalogue catalogue, Verdict verdict) {
+  /** Where nothing was overhauled there is nothing to decide. */
+  private static List<TableRow> parts(Tables tables, Catalogue catalogue, Verdict verdict) {
     return catalogue.components().stream()
         .flatMap(
-            component -> Subject.ofFleet(tables, component.name()).rows(PartFindings.SPEC).stream())
-        .filter(row -> row.need(EvidenceColumns.VERDICT).equals(verdict.word()))
-        .map(RefusedFigures::name)
-        .collect(Collectors.joining("; "));
+            component ->
+                Subject.ofFleet(tables, component.name())
+                    .rows(PartFindings.SPEC, having(EvidenceColumns.VERDICT, verdict.word()))
+                    .stream())
+        .filter(row -> row.need(PartFindings.OVERHAULED) > 0)
+        .toList();
+  }
+
+  private static Optional<Block.Point> point(List<TableRow> parts, String sentence) {
+    return parts.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new Block.Point(
+                sentence.formatted(
+                    parts.stream()
+                        .map(RefusedFigures::withCounts)
+                        .collect(Collectors.joining("; ")),
+                    parts.size() == 1
+                        ? "whether every overhaul is to open it"
+                        : "which of them every overhaul is to open"),
+                parts.stream().map(RefusedFigures::link).toList()));
+  }
+
+  private static String withCounts(TableRow row) {
+    return "%s (opened at %s of %s)"
+        .formatted(
+            name(row),
+            Numbers.count(row.need(PartFindings.OPENED)),
+            Named.counted(row.need(PartFindings.OVERHAULED), "overhaul"));
+  }
+
+  private static Page.Link link(TableRow row) {
+    return new Page.Link(
+        "#" + RowIds.part(row.need(SharedColumns.COMPONENT), row.need(SharedColumns.PART)),
+        name(row));
   }
 
   private static String name(TableRow row) {
     return Named.words(row.need(SharedColumns.COMPONENT))
         + ", "
-        + Named.words(row.need(SharedColumns.PART))
-        + " ("
-        + Numbers.count(row.need(PartFindings.OPENED))
-        + " of "
-        + Numbers.count(row.need(PartFindings.OVERHAULED))
-        + " overhauls)";
-  }
-
-  private static Optional<Block.Point> point(String parts, String sentence) {
-    return parts.isEmpty()
-        ? Optional.empty()
-        : Optional.of(
-            new Block.Point(sentence.formatted(parts), "#findings-table", "Findings by part"));
+        + Named.words(row.need(SharedColumns.PART));
   }
 }

@@ -34,6 +34,7 @@ record Reporting(Tables tables) {
         "Files with refused rows",
         IntakeLog.SPEC,
         files,
+        file -> RowIds.REFUSED,
         Tables.columns(
             IntakeLog.SPEC,
             IntakeLog.FILE,

@@ -2,6 +2,7 @@ package leadline.page;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import leadline.publish.CsvTable;
 import leadline.summary.TableColumn;
 import leadline.summary.TableRow;
@@ -15,34 +16,30 @@ sealed interface Shown {
   Cell cell(TableRow row);
 
   /** A column, together with its limits where the table has them. */
-  static Shown of(TableSpec spec, TableColumn<?> column, String heading) {
+  static Shown of(TableSpec spec, TableColumn<?> column) {
     if (FigureFormat.of(column).isNumber()) {
       Optional<TableColumn<?>> lower = named(spec, column.name() + "_lo95");
       Optional<TableColumn<?>> upper = named(spec, column.name() + "_hi95");
       if (lower.isPresent() && upper.isPresent()) {
-        return new WithLimits(column, lower.get(), upper.get(), heading);
+        return new WithLimits(column, lower.get(), upper.get());
       }
     }
-    return new Single(column, heading);
+    return new Single(column);
   }
 
   private static Optional<TableColumn<?>> named(TableSpec spec, String name) {
     return spec.columns().stream().filter(column -> column.name().equals(name)).findFirst();
   }
 
-  /** A column's name without its unit, and the unit. */
-  static String heading(TableColumn<?> column) {
-    String unit = column.unit();
-    String name = column.name().replaceFirst("_(h|per_million_h)$", "").replace('_', ' ');
-    return unit.isEmpty() || unit.equals("1") ? name : name + ", " + unit;
-  }
-
   /** A column by itself. */
-  record Single(TableColumn<?> column, String heading) implements Shown {
+  record Single(TableColumn<?> column) implements Shown {
     @Override
     public TableView.Head head() {
       return new TableView.Head(
-          column.name(), heading, FigureFormat.of(column).isNumber() ? "number" : "words");
+          column.name(),
+          Heading.of(column),
+          FigureFormat.of(column).isNumber() ? "number" : "words",
+          column.meaning());
     }
 
     @Override
@@ -54,16 +51,16 @@ sealed interface Shown {
   }
 
   /** An estimate with its limits. */
-  record WithLimits(
-      TableColumn<?> estimate, TableColumn<?> lower, TableColumn<?> upper, String heading)
+  record WithLimits(TableColumn<?> estimate, TableColumn<?> lower, TableColumn<?> upper)
       implements Shown {
 
     @Override
     public TableView.Head head() {
       return new TableView.Head(
           String.join(" ", List.of(estimate.name(), lower.name(), upper.name())),
-          heading + " (95 % limits)",
-          "number");
+          Heading.of(estimate) + " (95 % limits)",
+          "number",
+          estimate.meaning());
     }
 
     @Override
@@ -83,6 +80,26 @@ sealed interface Shown {
 
     private static String exact(Optional<Double> number) {
       return number.map(CsvTable::shortest).orElse("");
+    }
+  }
+
+  /**
+   * A column of words of which some lead to another page.
+   *
+   * @param link from a row; empty where there is none
+   */
+  record Linked(Shown words, Function<TableRow, Optional<String>> link) implements Shown {
+    @Override
+    public TableView.Head head() {
+      return words.head();
+    }
+
+    @Override
+    public Cell cell(TableRow row) {
+      Cell cell = words.cell(row);
+      return cell instanceof Cell.Words text
+          ? link.apply(row).<Cell>map(to -> new Cell.Link(text.text(), to)).orElse(cell)
+          : cell;
     }
   }
 }

@@ -44,6 +44,7 @@ record SpringSection(Tables tables, Catalogue catalogue) {
         "Springs opened and found broken, the whole fleet",
         SpringBreakage.SPEC,
         catalogue.components().stream().flatMap(this::rows).toList(),
+        SpringSection::ofDecision,
         Tables.columns(
             SpringBreakage.SPEC,
             SharedColumns.COMPONENT,
@@ -56,6 +57,12 @@ record SpringSection(Tables tables, Catalogue catalogue) {
             SpringBreakage.SHARE_IF_UNOPENED_SOUND,
             SpringBreakage.SHARE_IF_UNOPENED_BROKEN,
             EvidenceColumns.VERDICT));
+  }
+
+  private static String ofDecision(TableRow row) {
+    return row.need(SharedColumns.WINDOW).equals(Window.TWELVE_MONTHS.word())
+        ? RowIds.spring(row.need(SharedColumns.COMPONENT), row.need(SharedColumns.PART))
+        : RowIds.NONE;
   }
 
   private Stream<TableRow> rows(Component component) {

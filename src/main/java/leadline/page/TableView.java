@@ -8,14 +8,10 @@ import java.util.List;
  * @param id distinct on its page; letters, digits, hyphens
  * @param remark what of the published table is left out; empty where nothing is
  * @param file of the published table, from the page's folder
+ * @param rows one entry at least
  */
 public record TableView(
-    String id,
-    String caption,
-    String remark,
-    String file,
-    List<Head> heads,
-    List<List<Cell>> rows) {
+    String id, String caption, String remark, String file, List<Head> heads, List<Rows> rows) {
 
   private static final int MOST_UPRIGHT = 11;
 
@@ -26,7 +22,7 @@ public record TableView(
 
   /** The classes of the style sheet: many columns need a sheet of paper laid on its side. */
   public String style() {
-    return heads.stream().mapToInt(Head::published).sum() > MOST_UPRIGHT ? "table wide" : "table";
+    return heads.size() > MOST_UPRIGHT ? "table wide" : "table";
   }
 
   /**
@@ -34,12 +30,18 @@ public record TableView(
    *
    * @param columns of the published table, separated by blanks: one, or an estimate and its limits
    * @param style {@code words} or {@code number}
+   * @param meaning of the column
    */
-  public record Head(String columns, String label, String style) {
+  public record Head(String columns, String label, String style, String meaning) {}
 
-    /** How many columns of the published table it holds. */
-    int published() {
-      return columns.split(" ").length;
+  /**
+   * Rows one below the other.
+   *
+   * @param id of a sentence that stands on them, distinct on its page; empty for none
+   */
+  public record Rows(String id, List<List<Cell>> cells) {
+    public Rows {
+      cells = List.copyOf(cells);
     }
   }
 }

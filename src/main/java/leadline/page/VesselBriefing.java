@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import leadline.fleet.Catalogue;
 import leadline.fleet.Component;
 import leadline.fleet.Part;
@@ -21,11 +22,16 @@ import leadline.summary.VesselQueries;
 /**
  * The briefing of one vessel.
  *
+ * @param tables of the vessels and of the whole fleet
  * @param batch rows of the due list: of one machine, one at least
  * @param jobCards rows of the vessel
  */
 record VesselBriefing(
-    Issue issue, Catalogue catalogue, List<TableRow> batch, List<TableRow> jobCards) {
+    Issue issue,
+    Tables tables,
+    Catalogue catalogue,
+    List<TableRow> batch,
+    List<TableRow> jobCards) {
 
   /** Common practice, no source. */
   private static final List<String> WORKSHOP_POINTS =
@@ -41,12 +47,15 @@ record VesselBriefing(
 
   private static final List<String> READING =
       List.of(
-          "Chance: of the piece being found failed at this opening, at the hours when the position"
-              + " falls due (now, if overdue), given the hours at which it was last shown to work; in"
-              + " brackets what the 95 % limits at both ages allow. > : its hours lie beyond those of"
-              + " which the table speaks, where the chance is greater still; none beyond: it was shown to work at hours beyond those. Fleet: its own hours or"
-              + " life tell nothing, and only the share of those opened in the fleet is known.",
-          "Laps: of this piece since it was renewed or came into sight, on record.",
+          "Chance: of the piece being found failed, in percent, at the hours when the position falls"
+              + " due (now, if overdue), given those at which it was last shown to work; in brackets"
+              + " what the 95 % limits at both ages allow.",
+          "Fleet: its own hours or life tell nothing; this is the share failed of those opened in"
+              + " the fleet at any hours. Over so many hours: it is older than the fleet's lives"
+              + " reach, and the chance may well be greater. At hours from and to: the share of the"
+              + " springs opened at such hours.",
+          "NRV: non-return valve. \u2265: at least, where the hours since new are unknown.",
+          "Laps: of this piece since it was renewed or came into sight.",
           "Have ready: one a position where renewed as a routine; else positions times the fleet's"
               + " renewals in its overhauls, rounded up, at least one. It may not be enough.",
           "Tick not opened where a part was not opened: that is neither sound nor broken.");
@@ -55,7 +64,6 @@ record VesselBriefing(
       List.of(VesselColumns.MACHINE, SharedColumns.COMPONENT, VesselColumns.POSITION);
 
   Briefing briefing() {
-    Tables tables = Tables.of(issue);
     TableRow first = batch.get(0);
     String vessel = first.need(VesselColumns.VESSEL);
     List<Component> components =
@@ -72,9 +80,22 @@ record VesselBriefing(
                     new Kits(tables)
                         .of(component, count(component), new Kits.HoursAhead(cards(component))))
             .toList(),
-        components.stream().flatMap(component -> positions(tables, component).stream()).toList(),
-        questions(tables, vessel),
-        READING);
+        components.stream().flatMap(component -> positions(component).stream()).toList(),
+        questions(vessel),
+        READING,
+        links(components));
+  }
+
+  private static List<Page.Link> links(List<Component> components) {
+    return Stream.concat(
+            Stream.of(new Page.Link("../report/index.html", "Fleet report")),
+            components.stream()
+                .map(
+                    component ->
+                        new Page.Link(
+                            "../report/" + component.name() + ".html",
+                            Named.sentence(component.name()) + ", whole fleet")))
+        .toList();
   }
 
   private List<Page.Fact> facts(TableRow first, String vessel) {
@@ -91,7 +112,7 @@ record VesselBriefing(
 
   private String others(String vessel) {
     String others =
-        Tables.of(issue).rows(DueList.SPEC, Tables.having(VesselColumns.VESSEL, vessel)).stream()
+        tables.rows(DueList.SPEC, Tables.having(VesselColumns.VESSEL, vessel)).stream()
             .filter(row -> DueList.COMING.contains(row.need(DueList.STANDING)))
             .filter(row -> !batch.contains(row))
             .collect(
@@ -127,43 +148,39 @@ record VesselBriefing(
         .toList();
   }
 
-  private List<Briefing.Card> positions(Tables tables, Component component) {
+  private List<Briefing.Card> positions(Component component) {
     return batch.stream()
         .filter(due -> isOf(due, component))
-        .map(due -> position(tables, component, due))
+        .map(due -> position(component, due))
         .toList();
   }
 
-  private Briefing.Card position(Tables tables, Component component, TableRow due) {
+  private Briefing.Card position(Component component, TableRow due) {
     List<CardRow> cards = cards(component, due);
-    CardFacts facts = new CardFacts(due, cards.stream().map(CardRow::row).toList());
+    CardFacts facts = new CardFacts(component, due, cards.stream().map(CardRow::row).toList());
     return new Briefing.Card(
         Named.sentence(component.name()) + " " + due.need(VesselColumns.POSITION),
         facts.facts(),
         component.parts().stream()
-            .map(part -> line(tables, component, part, cards, facts.lastOn().orElse("")))
-            .toList());
+            .map(part -> line(component, part, cards, facts.lastOn().orElse("")))
+            .toList(),
+        Blanks.of(component));
   }
 
   /** A part has its boxes also where no item is fitted on record. */
-  private static Briefing.PartLine line(
-      Tables tables, Component component, Part part, List<CardRow> cards, String lastOn) {
+  private Briefing.PartLine line(
+      Component component, Part part, List<CardRow> cards, String lastOn) {
     return cards.stream()
         .filter(card -> card.part().equals(part.name()))
         .findFirst()
-        .map(
-            card ->
-                card.line(
-                    FailureCurve.of(tables, component.name(), part.name()),
-                    new Kits(tables).findings(component, part),
-                    lastOn))
+        .map(card -> card.line(PartInFleet.of(tables, component.name(), part.name()), lastOn))
         .orElseGet(
             () ->
                 new Briefing.PartLine(
                     part.name(), new Cell.None(), "nothing on record", "\u2013", "\u2013"));
   }
 
-  private List<Briefing.Question> questions(Tables tables, String vessel) {
+  private List<Briefing.Question> questions(String vessel) {
     return tables.rows(VesselQueries.SPEC, Tables.having(VesselQueries.VESSEL, vessel)).stream()
         .filter(this::concernsTheBatch)
         .map(

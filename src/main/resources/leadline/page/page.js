@@ -8,6 +8,8 @@
     return Number.isNaN(numbers) ? a.localeCompare(b, "en", { numeric: true }) : numbers;
   };
 
+  const rowsOf = (table) => [...table.tBodies].flatMap((body) => [...body.rows]);
+
   const key = (row, column) => {
     const cell = row.cells[column];
     return cell.classList.contains("none") ? "" : exact(cell);
@@ -15,7 +17,7 @@
 
   const sortBy = (table, heads, column) => {
     const falling = heads[column].getAttribute("aria-sort") === "ascending";
-    const rows = [...table.tBodies[0].rows];
+    const rows = rowsOf(table);
     rows.sort((a, b) => {
       const [x, y] = [key(a, column), key(b, column)];
       return x === "" || y === "" || !falling ? compare(x, y) : compare(y, x);
@@ -37,7 +39,7 @@
   };
 
   const csv = (table, heads) => {
-    const shown = [...table.tBodies[0].rows].filter((row) => !row.hidden);
+    const shown = rowsOf(table).filter((row) => !row.hidden);
     const lines = shown.map((row) =>
       [...row.cells].flatMap((cell, column) => fields(cell, heads[column])).join(","));
     const names = heads.flatMap((head) => head.dataset.columns.split(" ")).join(",");
@@ -55,6 +57,25 @@
     return done;
   };
 
+  // Rows as the page had them: together with those of which a sentence speaks.
+  const asWritten = (table, heads, input) => {
+    const bodies = [...table.tBodies].map((body) => [body, [...body.rows]]);
+    return () => {
+      bodies.forEach(([body, rows]) => body.append(...rows));
+      heads.forEach((head) => head.removeAttribute("aria-sort"));
+      input.value = "";
+      input.dispatchEvent(new Event("input"));
+    };
+  };
+
+  const leadTo = (id, writeAgain) => {
+    const rows = document.getElementById(id);
+    const block = rows?.closest(".table");
+    if (!block || rows === block) return;
+    writeAgain.get(block)();
+    rows.scrollIntoView({ block: "center" });
+  };
+
   const tools = (block, table, heads) => {
     const bar = document.createElement("div");
     bar.className = "tools";
@@ -69,7 +90,7 @@
     status.setAttribute("role", "status");
     input.addEventListener("input", () => {
       const wanted = input.value.trim().toLowerCase();
-      const rows = [...table.tBodies[0].rows];
+      const rows = rowsOf(table);
       rows.forEach((row) => { row.hidden = !row.textContent.toLowerCase().includes(wanted); });
       const left = rows.filter((row) => !row.hidden).length;
       status.textContent = wanted === "" ? "" : left + " of " + rows.length + " rows";
@@ -83,6 +104,7 @@
     });
     bar.append(label, button, status);
     block.prepend(bar);
+    return input;
   };
 
   const sortable = (table, heads) => heads.forEach((head, column) => {
@@ -93,10 +115,14 @@
     head.append(button);
   });
 
+  const writeAgain = new Map();
   document.querySelectorAll(".table").forEach((block) => {
     const table = block.querySelector("table");
     const heads = [...table.tHead.rows[0].cells];
     sortable(table, heads);
-    tools(block, table, heads);
+    const input = tools(block, table, heads);
+    writeAgain.set(block, asWritten(table, heads, input));
   });
+  document.querySelectorAll(".points a").forEach((link) =>
+    link.addEventListener("click", () => leadTo(link.hash.slice(1), writeAgain)));
 })();

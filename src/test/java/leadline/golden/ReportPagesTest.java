@@ -181,6 +181,41 @@ class ReportPagesTest {
     }
   }
 
+  @Test
+  void aSentenceThatNeedsADecisionLeadsToTheRowsWithItsFirstFigure() {
+    HtmlFile report =
+        pages.stream()
+            .filter(page -> page.toString().equals("index.html"))
+            .findFirst()
+            .orElseThrow();
+    int links = 0;
+    for (Element item : HtmlFile.below(byId(report, "decisions"), "li")) {
+      for (Element link : HtmlFile.below(item, "a")) {
+        Element rows = byId(report, link.getAttribute("href").substring(1));
+        assertEquals("tbody", rows.getTagName());
+        List<String> figures = new ArrayList<>();
+        figures.add(String.valueOf(HtmlFile.below(rows, "tr").size()));
+        HtmlFile.below(rows, "td").forEach(cell -> figures.add(cell.getTextContent()));
+        HtmlFile.below(rows, "th").forEach(cell -> figures.add(cell.getTextContent()));
+        Matcher number = NUMBER.matcher(item.getTextContent());
+        int found = 0;
+        while (number.find()) {
+          found += figures.contains(number.group().replaceAll(",$", "")) ? 1 : 0;
+        }
+        assertTrue(found > 0, item.getTextContent() + " leads to " + figures);
+        links++;
+      }
+    }
+    assertTrue(links > 3, "links: " + links);
+  }
+
+  private static Element byId(HtmlFile page, String id) {
+    return page.elements("*").stream()
+        .filter(element -> element.getAttribute("id").equals(id))
+        .findFirst()
+        .orElseThrow(() -> new AssertionError(page + ": nothing is #" + id));
+  }
+
   private static Element tableBelow(Element figure) {
     for (org.w3c.dom.Node node = figure.getNextSibling();
         node != null;
@@ -214,7 +249,7 @@ class ReportPagesTest {
   private static List<Map<String, String>> rowsOf(Element table) {
     List<Element> heads = HtmlFile.below(HtmlFile.below(table, "thead").get(0), "th");
     List<Map<String, String>> rows = new ArrayList<>();
-    for (Element row : HtmlFile.below(HtmlFile.below(table, "tbody").get(0), "tr")) {
+    for (Element row : bodyRows(table)) {
       List<Element> cells = HtmlFile.in(row);
       Map<String, String> values = new LinkedHashMap<>();
       for (int i = 0; i < cells.size(); i++) {
@@ -240,8 +275,13 @@ class ReportPagesTest {
 
   private static List<Element> cells(Element table) {
     List<Element> cells = new ArrayList<>();
-    HtmlFile.below(HtmlFile.below(table, "tbody").get(0), "tr")
-        .forEach(row -> cells.addAll(HtmlFile.in(row)));
+    bodyRows(table).forEach(row -> cells.addAll(HtmlFile.in(row)));
     return cells;
+  }
+
+  private static List<Element> bodyRows(Element table) {
+    return HtmlFile.below(table, "tbody").stream()
+        .flatMap(body -> HtmlFile.below(body, "tr").stream())
+        .toList();
   }
 }

@@ -1,5 +1,6 @@
 package leadline.page;
 
+import static leadline.page.Fleets.due;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -73,33 +74,6 @@ class BriefingsTest {
         Renewal.ON_CONDITION,
         Clock.HOURS,
         "compressor");
-  }
-
-  private static TableRow.Builder due(
-      String vessel, String machine, String position, String standing) {
-    return DueList.SPEC
-        .row()
-        .with(SharedColumns.MONTH, "2024-12")
-        .with(SharedColumns.KNOWN_AT, KNOWN_AT)
-        .with(VesselColumns.VESSEL, vessel)
-        .with(VesselColumns.MACHINE, machine)
-        .with(DueList.MODEL, "QX-2")
-        .with(SharedColumns.COMPONENT, "compressor-valve")
-        .with(VesselColumns.POSITION, position)
-        .with(DueList.UNIT, 1L)
-        .with(DueList.PLACE, 1L)
-        .with(DueList.COUNTED_TO, KNOWN_AT)
-        .with(DueList.SINCE, "overhaul")
-        .with(DueList.SINCE_ON, "2024-03-01")
-        .with(DueList.OVERHAUL, "W7")
-        .with(DueList.RUN, 1_234.4)
-        .with(DueList.REPAIRED, 0.0)
-        .with(DueList.LIMIT, 1_500.0)
-        .with(DueList.LIMIT_BY, "catalogue")
-        .with(DueList.LIMIT_SOURCE, "common practice, no source")
-        .with(DueList.STANDING, standing)
-        .with(DueList.GROUP, machine + " 1")
-        .with(DueList.GROUP_SIZE, 1L);
   }
 
   private static TableRow.Builder card(String vessel, String position, String part) {
@@ -217,10 +191,61 @@ class BriefingsTest {
     assertEquals(
         List.of("valve-spring", "unknown, \u2265\u00a04,322", "nothing on record", "0"),
         rows(page).get(0).subList(0, 4));
-    assertEquals("fleet 10.0\u00a0% (2.8\u201323.7\u00a0%)", rows(page).get(0).get(4));
+    assertEquals("fleet 10.0 (2.8\u201323.7)", rows(page).get(0).get(4));
     String caption = text(page.elements("caption").get(1));
-    assertTrue(caption.contains("unknown since: 2021-02-03"), caption);
+    assertTrue(caption.contains("hours: unknown since 2021-02-03"), caption);
     assertTrue(caption.contains("unknown since 2024-03-01, at least 1,234 h"), caption);
+  }
+
+  @Test
+  void anItemThatOnlyJustCameIntoSightIsPlainlyUnknown() throws IOException {
+    due.add(
+        due("dunlin", "AC", "@1/1", "overdue")
+            .with(DueList.HOURS, 1_900.0)
+            .with(DueList.SHUT_PART, "valve-spring")
+            .with(DueList.SHUT_HOURS, 0.0)
+            .build());
+    cards.add(
+        card("dunlin", "@1/1", "valve-spring")
+            .with(JobCards.SEEN_FROM, "2024-12-31")
+            .with(JobCards.SEEN, 0.0)
+            .build());
+    HtmlFile page = sheet("dunlin");
+    assertEquals(
+        List.of("valve-spring", "unknown", "nothing on record", "0", "hours unknown"),
+        rows(page).get(0).subList(0, 5));
+    String caption = text(page.elements("caption").get(1));
+    assertTrue(
+        caption.contains("hours: nothing is on record of this item before 2024-12-31"), caption);
+    assertTrue(caption.contains("valve spring: never opened on record"), caption);
+    assertFalse(caption.contains(" 0 h"), caption);
+  }
+
+  @Test
+  void onlyWhatGoesOntoTheTestStandHasAPressure() throws IOException {
+    due.add(due("dunlin", "AC", "@1/1", "overdue").build());
+    String text = text(sheet("dunlin").document().getDocumentElement());
+    assertFalse(text.contains("pressure as found"), text);
+    assertFalse(text.contains("last opening pressure"), text);
+  }
+
+  @Test
+  void asManyQuestionsStandOnTheSheetAsThereIsRoomFor() throws IOException {
+    due.add(due("dunlin", "AC", "@1/1", "overdue").build());
+    for (int i = 0; i < 11; i++) {
+      queries.add(query("Q-" + i, "W7", "question " + i + "?"));
+    }
+    String text = text(sheet("dunlin").document().getDocumentElement());
+    assertTrue(text.contains("question 7?") && text.contains("3 more on the return sheet."), text);
+    assertFalse(text.contains("question 8?"), text);
+  }
+
+  @Test
+  void theSheetLeadsToTheReportAndToTheComponent() throws IOException {
+    due.add(due("dunlin", "AC", "@1/1", "overdue").build());
+    assertEquals(
+        List.of("../report/index.html", "../report/compressor-valve.html"),
+        sheet("dunlin").elements("a").stream().map(link -> link.getAttribute("href")).toList());
   }
 
   @Test
@@ -290,17 +315,28 @@ class BriefingsTest {
             "=cmd|'/c calc'!A0",
             "x".repeat(10_000));
     for (int i = 0; i < texts.size(); i++) {
+      queries.add(query("Q-" + i, "W7", texts.get(i)));
+    }
+    due.add(due("dunlin", "AC", "@1/1", "overdue").build());
+    assertTrue(isolated(sheet("dunlin")).containsAll(texts), "questions");
+    due.clear();
+    queries.clear();
+    for (int i = 0; i < texts.size(); i++) {
       due.add(
           due("dunlin", "AC", "@1/" + (i + 1), "overdue").with(DueList.ITEM, texts.get(i)).build());
-      queries.add(query("Q-" + i, "W7", texts.get(i)));
     }
     due.add(due("../../<b>", "AC", "@1/1", "overdue").build());
     HtmlFile page = sheet("dunlin");
-    List<String> shown = page.elements("bdi").stream().map(Element::getTextContent).toList();
-    texts.forEach(text -> assertEquals(2, shown.stream().filter(text::equals).count(), text));
-    assertTrue(page.elements("script").isEmpty() && page.elements("a").isEmpty());
+    assertTrue(isolated(page).containsAll(texts), "items");
+    assertTrue(page.elements("script").isEmpty());
+    page.elements("a")
+        .forEach(link -> assertTrue(link.getAttribute("href").startsWith("../report/")));
     try (var files = Files.list(folder.resolve("briefing"))) {
       assertEquals(2, files.count(), "a vessel's name leads nowhere else");
     }
+  }
+
+  private static List<String> isolated(HtmlFile page) {
+    return page.elements("bdi").stream().map(Element::getTextContent).toList();
   }
 }

@@ -16,13 +16,13 @@ import leadline.fleet.Renewal;
 import leadline.publish.PublishedTable;
 import leadline.quantity.RunningHours;
 import leadline.summary.ComponentRates;
+import leadline.summary.DueList;
 import leadline.summary.EvidenceColumns;
+import leadline.summary.IntakeLog;
 import leadline.summary.PartFindings;
 import leadline.summary.SpringBreakage;
-import leadline.summary.TableColumn;
 import leadline.summary.TableRow;
-import leadline.summary.TableSpec;
-import leadline.summary.ValueType;
+import leadline.summary.VesselColumns;
 import org.junit.jupiter.api.Test;
 
 /** The sentences that the rules make, from rows written by hand. */
@@ -120,7 +120,7 @@ class DecisionTest {
         List.of(
             "Compressor valve, valve spring: in twelve months 6 of 40 opened were broken, 15.0 %"
                 + " (5.7 % to 29.8 %). 20 of 60 overhauls left it unopened: of all, between 10.0 %"
-                + " and 43.3 %. Decide whether every overhaul is to open it."),
+                + " and 43.3 % are broken. Decide whether every overhaul is to open it."),
         sentences(new BrokenSprings(), springs(40, "selective-opening")));
   }
 
@@ -137,8 +137,8 @@ class DecisionTest {
   void refusedFiguresNameTheirParts() {
     assertEquals(
         List.of(
-            "Never opened on record: compressor valve, valve spring (0 of 12 overhauls). Decide"
-                + " which of them are to be opened."),
+            "Never opened on record: compressor valve, valve spring (opened at 0 of 12 overhauls)."
+                + " Decide whether every overhaul is to open it."),
         sentences(
             new RefusedFigures(),
             new PublishedTable(
@@ -147,40 +147,132 @@ class DecisionTest {
                     Fleets.finding(12, 0).with(EvidenceColumns.VERDICT, "insufficient").build()))));
   }
 
-  private static TableColumn<String> text(String name) {
-    return new TableColumn<>(name, new ValueType.Text(), "", TableColumn.Need.KEY, name);
+  @Test
+  void whatWasNeverOverhauledNeedsNoDecision() {
+    assertEquals(
+        List.of(),
+        sentences(
+            new RefusedFigures(),
+            new PublishedTable(
+                PartFindings.SPEC,
+                List.of(
+                    Fleets.finding(0, 0).with(EvidenceColumns.VERDICT, "insufficient").build()))));
   }
 
   @Test
-  void overduePositionsAreCountedByComponent() {
-    TableColumn<String> vessel = text("vessel");
-    TableColumn<String> component = text("component");
-    TableColumn<String> position = text("position");
-    TableColumn<String> standing = text("standing");
-    TableSpec due =
-        new TableSpec("due_list", "what is due", List.of(vessel, component, position, standing));
-    List<TableRow> rows =
-        Stream.of(
-                List.of("dunlin", "@1", "overdue"),
-                List.of("dunlin", "@2", "overdue"),
-                List.of("dunlin", "@3", "later"),
-                List.of("teal", "@1", "due-soon"),
-                List.of("teal", "@2", "unknown"))
-            .map(
-                values ->
-                    due.row()
-                        .with(vessel, values.get(0))
-                        .with(component, "compressor-valve")
-                        .with(position, values.get(1))
-                        .with(standing, values.get(2))
-                        .build())
-            .toList();
+  void oneBrokenOfOneOpenedIsInTheSingular() {
     assertEquals(
         List.of(
-            "Compressor valve: of 5 positions 2 are overdue, on 1 vessel; 1 more due soon, 1 with"
-                + " hours since overhaul unknown. Decide for each on port and day, or who may allow"
+            "Compressor valve, valve spring: in twelve months 1 of 1 opened was broken, 100.0 %"
+                + " (2.5 % to 100.0 %). Every overhaul opened it."),
+        sentences(
+            new BrokenSprings(),
+            new PublishedTable(
+                SpringBreakage.SPEC,
+                List.of(
+                    Fleets.spring(1, 1, 1)
+                        .with(SpringBreakage.BROKEN_SHARE.estimate(), 1.0)
+                        .with(SpringBreakage.BROKEN_SHARE.lower(), 0.025)
+                        .with(SpringBreakage.BROKEN_SHARE.upper(), 1.0)
+                        .with(EvidenceColumns.VERDICT, "too-few")
+                        .build()))));
+  }
+
+  private static PublishedTable due(TableRow.Builder... rows) {
+    return new PublishedTable(DueList.SPEC, Stream.of(rows).map(TableRow.Builder::build).toList());
+  }
+
+  private static TableRow.Builder beyond(double hours) {
+    return Fleets.due("dunlin", "AC", "@1/1", "overdue")
+        .with(DueList.HOURS, 1_500 + hours)
+        .with(DueList.REMAINING, -hours);
+  }
+
+  @Test
+  void overduePositionsAreCountedByComponentAndTheFurthestNamed() {
+    assertEquals(
+        List.of(
+            "Compressor valve: 2 of 5 positions are overdue, on 1 vessel; furthest"
+                + " \u2068dunlin\u2069, \u2068AC\u2069 @1/1, at 1,920 h, limit 1,500 h; 1 more is due"
+                + " soon; 1 has unknown hours since overhaul. Decide for each on port and day, or"
+                + " who may allow more hours."),
+        sentences(
+            new OverduePositions(),
+            due(
+                beyond(420),
+                beyond(80).with(VesselColumns.POSITION, "@1/2"),
+                Fleets.due("dunlin", "AC", "@1/3", "not-due"),
+                Fleets.due("teal", "AC", "@1/1", "due-soon"),
+                Fleets.due("teal", "AC", "@1/2", "unknown"))));
+  }
+
+  @Test
+  void clausesAboutNothingAreLeftOut() {
+    assertEquals(
+        List.of(
+            "Compressor valve: 1 of 1 position is overdue, on 1 vessel. Decide on port and day, or"
+                + " who may allow more hours."),
+        sentences(new OverduePositions(), due(Fleets.due("dunlin", "AC", "@1/1", "overdue"))));
+    assertEquals(
+        List.of(),
+        sentences(new OverduePositions(), due(Fleets.due("dunlin", "AC", "@1/1", "due-soon"))));
+  }
+
+  @Test
+  void severalMoreAreInThePlural() {
+    assertEquals(
+        List.of(
+            "Compressor valve: 1 of 5 positions is overdue, on 1 vessel; 2 more are due soon; 2"
+                + " have unknown hours since overhaul. Decide on port and day, or who may allow"
                 + " more hours."),
-        sentences(new OverduePositions(), new PublishedTable(due, rows)));
+        sentences(
+            new OverduePositions(),
+            due(
+                Fleets.due("dunlin", "AC", "@1/1", "overdue"),
+                Fleets.due("dunlin", "AC", "@1/2", "due-soon"),
+                Fleets.due("dunlin", "AC", "@1/3", "due-soon"),
+                Fleets.due("teal", "AC", "@1/1", "unknown"),
+                Fleets.due("teal", "AC", "@1/2", "unknown"))));
+  }
+
+  @Test
+  void questionsToOneVesselAndToMany() {
+    assertEquals(
+        List.of(
+            "1 question to 1 vessel is open: \u2068dunlin\u2069 1. Send the vessel its return"
+                + " sheet."),
+        sentences(new PoorReports(), Fleets.queries("dunlin")));
+    assertEquals(
+        List.of(
+            "3 questions to 2 vessels are open: \u2068teal\u2069 2, \u2068dunlin\u2069 1. Send each"
+                + " vessel its return sheet."),
+        sentences(new PoorReports(), Fleets.queries("dunlin", "teal", "teal")));
+    assertEquals(
+        List.of(
+            "6 questions to 6 vessels are open; most of them to \u2068a\u2069 1, \u2068b\u2069 1,"
+                + " \u2068c\u2069 1, \u2068d\u2069 1, \u2068e\u2069 1. Send each vessel its return"
+                + " sheet."),
+        sentences(new PoorReports(), Fleets.queries("a", "b", "c", "d", "e", "f")));
+  }
+
+  @Test
+  void oneRefusedRowIsInTheSingular() {
+    assertEquals(
+        List.of(
+            "1 of 5 rows of the exports broke a rule and is in no figure; it is in 1 of 1 file."
+                + " Have it mended and sent again."),
+        sentences(
+            new PoorReports(),
+            new PublishedTable(IntakeLog.SPEC, List.of(Fleets.file("hours_dunlin.csv", 1)))));
+    assertEquals(
+        List.of(
+            "3 of 10 rows of the exports broke a rule and are in no figure; they are in 1 of 2"
+                + " files. Have them mended and sent again."),
+        sentences(
+            new PoorReports(),
+            new PublishedTable(
+                IntakeLog.SPEC,
+                List.of(Fleets.file("hours_dunlin.csv", 0), Fleets.file("stock_teal.csv", 3)))));
   }
 
   @Test

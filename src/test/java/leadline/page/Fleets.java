@@ -1,12 +1,19 @@
 package leadline.page;
 
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import leadline.publish.PublishedTable;
 import leadline.summary.ComponentRates;
+import leadline.summary.DueList;
 import leadline.summary.EvidenceColumns;
+import leadline.summary.IntakeLog;
 import leadline.summary.PartFindings;
 import leadline.summary.SharedColumns;
 import leadline.summary.SpringBreakage;
 import leadline.summary.TableRow;
+import leadline.summary.VesselColumns;
+import leadline.summary.VesselQueries;
 
 /** Rows of tables, written by hand. */
 final class Fleets {
@@ -76,5 +83,73 @@ final class Fleets {
         .with(EvidenceColumns.EVENTS, 0L)
         .with(EvidenceColumns.INSPECTED, opened)
         .with(EvidenceColumns.ELIGIBLE, overhauled);
+  }
+
+  /** A compressor valve last overhauled as W7, with the limit of the catalogue. */
+  static TableRow.Builder due(String vessel, String machine, String position, String standing) {
+    return DueList.SPEC
+        .row()
+        .with(SharedColumns.MONTH, "2024-12")
+        .with(SharedColumns.KNOWN_AT, KNOWN_AT)
+        .with(VesselColumns.VESSEL, vessel)
+        .with(VesselColumns.MACHINE, machine)
+        .with(DueList.MODEL, "QX-2")
+        .with(SharedColumns.COMPONENT, "compressor-valve")
+        .with(VesselColumns.POSITION, position)
+        .with(DueList.UNIT, 1L)
+        .with(DueList.PLACE, 1L)
+        .with(DueList.COUNTED_TO, KNOWN_AT)
+        .with(DueList.SINCE, "overhaul")
+        .with(DueList.SINCE_ON, "2024-03-01")
+        .with(DueList.OVERHAUL, "W7")
+        .with(DueList.RUN, 1_234.4)
+        .with(DueList.REPAIRED, 0.0)
+        .with(DueList.LIMIT, 1_500.0)
+        .with(DueList.LIMIT_BY, "catalogue")
+        .with(DueList.LIMIT_SOURCE, "common practice, no source")
+        .with(DueList.STANDING, standing)
+        .with(DueList.GROUP, machine + " 1")
+        .with(DueList.GROUP_SIZE, 1L);
+  }
+
+  /** A question to each of these vessels. */
+  static PublishedTable queries(String... vessels) {
+    List<TableRow> rows = new ArrayList<>();
+    for (String vessel : vessels) {
+      rows.add(
+          VesselQueries.SPEC
+              .row()
+              .with(SharedColumns.MONTH, "2024-12")
+              .with(SharedColumns.KNOWN_AT, KNOWN_AT)
+              .with(VesselQueries.VESSEL, vessel)
+              .with(VesselQueries.QUERY, "Q-" + rows.size())
+              .with(VesselQueries.KIND, "broken-and-kept")
+              .with(VesselQueries.RECORD, "W7")
+              .with(VesselQueries.QUESTION, "Was it renewed?")
+              .with(VesselQueries.EVIDENCE, "e")
+              .with(VesselQueries.SETTLED_BY, "s")
+              .with(VesselQueries.FIRST_ASKED, KNOWN_AT)
+              .with(VesselQueries.AGE_DAYS, 1L)
+              .build());
+    }
+    return new PublishedTable(VesselQueries.SPEC, rows);
+  }
+
+  /** An export of five rows. */
+  static TableRow file(String name, long refused) {
+    return IntakeLog.SPEC
+        .row()
+        .with(SharedColumns.MONTH, "2024-12")
+        .with(SharedColumns.KNOWN_AT, KNOWN_AT)
+        .with(IntakeLog.BATCH, "b")
+        .with(IntakeLog.COMMITTED_AT, KNOWN_AT)
+        .with(IntakeLog.STANDING, "counts")
+        .with(IntakeLog.FILE, name)
+        .with(IntakeLog.DIGEST, "ab".repeat(32))
+        .with(IntakeLog.ROWS_READ, 5L)
+        .with(IntakeLog.ROWS_STORED, 5 - refused)
+        .with(IntakeLog.ROWS_REFUSED, refused)
+        .with(IntakeLog.RULES_BROKEN, "unknown-word " + refused)
+        .build();
   }
 }

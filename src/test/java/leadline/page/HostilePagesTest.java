@@ -164,7 +164,7 @@ class HostilePagesTest {
     HtmlFile page = report(List.of(questions(List.of("\u202Eretsam"))));
     String sentences =
         page.elements("ul").stream().map(Element::getTextContent).toList().toString();
-    assertTrue(sentences.contains("\u2068\u202Eretsam\u2069 1. Send each vessel"), sentences);
+    assertTrue(sentences.contains("\u2068\u202Eretsam\u2069 1. Send the vessel"), sentences);
   }
 
   @Test
@@ -204,7 +204,7 @@ class HostilePagesTest {
     for (int vessel = 0; vessel < 200; vessel++) {
       rates.add(rate("vessel-%03d".formatted(vessel)));
       for (int question = 0; question < 6; question++) {
-        files.add(file("findings_%03d_%d.csv".formatted(vessel, question)));
+        files.add(Fleets.file("findings_%03d_%d.csv".formatted(vessel, question), 1));
         questions.add(
             question(
                 "vessel-%03d".formatted(vessel),
@@ -222,24 +222,7 @@ class HostilePagesTest {
     assertTrue(bytes < 5_000_000, bytes + " bytes");
     String text = page.document().getDocumentElement().getTextContent();
     assertTrue(text.contains("The 5 oldest questions to each vessel; the file has all 1,200."));
-    assertTrue(text.contains("The first 1,000 of 1,200 rows; all are in the file."));
-  }
-
-  private static TableRow file(String name) {
-    return IntakeLog.SPEC
-        .row()
-        .with(SharedColumns.MONTH, "2024-12")
-        .with(SharedColumns.KNOWN_AT, KNOWN_AT)
-        .with(IntakeLog.BATCH, "b")
-        .with(IntakeLog.COMMITTED_AT, KNOWN_AT)
-        .with(IntakeLog.STANDING, "counts")
-        .with(IntakeLog.FILE, name)
-        .with(IntakeLog.DIGEST, "ab".repeat(32))
-        .with(IntakeLog.ROWS_READ, 5L)
-        .with(IntakeLog.ROWS_STORED, 4L)
-        .with(IntakeLog.ROWS_REFUSED, 1L)
-        .with(IntakeLog.RULES_BROKEN, "unknown-word 1")
-        .build();
+    assertTrue(text.contains("1,000 of 1,200 rows; all are in the file."));
   }
 
   private static TableRow rate(String vessel) {

@@ -1,0 +1,31 @@
+package leadline.page;
+
+import java.util.Optional;
+import leadline.publish.Numbers;
+import leadline.summary.SpringBreakage;
+import leadline.summary.TableRow;
+
+/**
+ * A band of hours since new.
+ *
+ * @param from the least hours in it
+ * @param to the least hours beyond it
+ */
+record HoursBand(double from, double to) {
+
+  /** None of a row of all hours or of unknown ones. */
+  static Optional<HoursBand> of(TableRow row) {
+    String[] edges = row.need(SpringBreakage.HOURS_BAND).split("-", -1);
+    return edges.length == 2
+        ? Optional.of(new HoursBand(Double.parseDouble(edges[0]), Double.parseDouble(edges[1])))
+        : Optional.empty();
+  }
+
+  boolean has(double age) {
+    return age >= from && age < to;
+  }
+
+  String inWords() {
+    return Numbers.wholeHours(from) + "\u2013" + Numbers.hours(to);
+  }
+}
