@@ -7,10 +7,12 @@ import java.util.SortedMap;
 import leadline.golden.Pipeline;
 import leadline.lake.DamagedCounts;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** A lake counted again: exit code 3 and a line for each count that is not what it should be. */
+@Tag("long")
 class CheckLakeTest {
 
   private static final String HOURS = SmallInbox.HOURS_HEADER + "plover,ME,2024-02-30,1,counter,\n";

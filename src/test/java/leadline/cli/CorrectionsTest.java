@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -16,6 +17,7 @@ import org.junit.jupiter.api.io.TempDir;
  * Batches taken back and read again, by the commands. The engine runs 2,000 h from the end of
  * January to the end of March 2024; the second batch brings a breakdown and a word nobody knows.
  */
+@Tag("long")
 class CorrectionsTest {
 
   private static final String BREAKDOWN =

@@ -15,10 +15,12 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** What was known at a moment of the past comes out again, and stands beside what is known now. */
+@Tag("long")
 class KnownAtTest {
 
   private static final Path EXPORTS = Program.HOME.resolve("sample-data/golden");

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -17,6 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
  * While another process writes to the lake: exit code 75, which schedulers know as "try again
  * later" (EX_TEMPFAIL of sysexits.h, BSD).
  */
+@Tag("long")
 class LakeInUseTest {
 
   @TempDir Path folder;

@@ -7,10 +7,12 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** What a source says of its exports in {@code source.json}, through the whole pipeline. */
+@Tag("long")
 class SourcesTest {
 
   private static final String SNAPSHOTS =

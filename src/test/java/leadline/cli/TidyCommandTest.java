@@ -8,10 +8,12 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** What `tidy` says it did, to people and to schedulers. */
+@Tag("long")
 class TidyCommandTest {
 
   @TempDir Path folder;

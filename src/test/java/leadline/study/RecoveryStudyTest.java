@@ -4,9 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Map;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** A few fleets of the study, enough to see a rule of lives bend. */
+@Tag("long")
 class RecoveryStudyTest {
 
   private static final int SEEDS = 30;
