@@ -51,8 +51,9 @@ final class LakeFolder {
     return catalog;
   }
 
+  /** As the tables' own paths have it: a URI would write blanks otherwise than the file system. */
   static String tables(Path folder) {
-    return folder.resolve(TABLES).toUri().toString();
+    return "file://" + folder.resolve(TABLES) + "/";
   }
 
   /** The mark comes last: what a process that died left of the making is made again. */

@@ -11,6 +11,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 import org.apache.iceberg.Schema;
 import org.apache.iceberg.Table;
 import org.apache.iceberg.data.GenericRecord;
@@ -18,6 +19,8 @@ import org.apache.iceberg.data.Record;
 import org.apache.iceberg.types.Types;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class LakeTest {
 
@@ -75,6 +78,26 @@ class LakeTest {
                     throw new IllegalStateException("as if it died");
                   }));
       assertEquals("free", lake.writing(AT_ONCE, words -> {}, () -> "free"));
+    }
+  }
+
+  /** Names that a URI would write otherwise. */
+  @ParameterizedTest
+  @ValueSource(strings = {"a lake", "50% full", "100%20", "no. #1", "whose?", "m\u00f6we"})
+  void theTablesLieInTheLakesOwnFolder(String name) throws IOException {
+    Path path = folder.resolve(name);
+    Schema schema = new Schemas().text("vessel", "the vessel").build();
+    try (Lake lake = Lake.openOrCreate(path)) {
+      Table table = lake.table(new LakeTable(LakeTable.RECORDS, "moorings"), schema);
+      Record row = GenericRecord.create(table.schema());
+      row.setField("vessel", "plover");
+      lake.append(table, RowFiles.write(table, List.of(row).iterator()));
+    }
+
+    try (Stream<Path> inLake = Files.walk(path);
+        Stream<Path> beside = Files.list(folder)) {
+      assertTrue(inLake.anyMatch(file -> file.toString().endsWith(".parquet")));
+      assertEquals(List.of(path), beside.toList());
     }
   }
 
