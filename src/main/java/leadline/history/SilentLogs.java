@@ -108,7 +108,7 @@ final class SilentLogs {
       return Optional.empty();
     }
     Instant since =
-        Stream.concat(machine.validFrom().stream(), machine.inServiceOn().stream())
+        Stream.concat(machine.atFirst().validFrom().stream(), machine.newOn().stream())
             .map(Days::startOf)
             .reduce(others.get(0), (one, other) -> one.isAfter(other) ? one : other);
     Instant due = since.plus(UNKNOWN_RHYTHM);

@@ -17,7 +17,7 @@ final class GoldenMonth {
 
   /** Blanks and an apostrophe in the names must do no harm. */
   private static Path published() {
-    Path folder = EmptyFolder.at(GoldenFleet.HOME.toAbsolutePath().resolve("target/golden month"));
+    Path folder = EmptyFolder.at(GoldenFleet.HOME.toAbsolutePath().resolve("target/golden-month"));
     Path reports = folder.resolve("the fleet's reports");
     new Pipeline(folder.resolve("a lake")).golden(reports);
     return reports.resolve(GoldenFleet.MONTH.toString());
