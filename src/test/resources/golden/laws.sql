@@ -121,6 +121,66 @@ FROM spring_breakage AS s
 LEFT JOIN part_findings AS p USING (month, "window", level, stratum, component, part)
 WHERE hours_band = 'all';
 
+-- What parts were found like, by hours since new
+
+INSERT INTO laws
+SELECT 'found parts were opened, opened ones overhauled', r::VARCHAR, times_found <= opened AND opened <= overhauled
+FROM findings_by_hours AS r;
+
+INSERT INTO laws
+SELECT 'the evidence is what was found, opened and overhauled, without hours', r::VARCHAR,
+  events = times_found AND inspected = opened AND eligible = overhauled AND exposure_h IS NULL
+FROM findings_by_hours AS r;
+
+INSERT INTO laws
+SELECT 'the share found so is of those opened, and lies within its limits', r::VARCHAR,
+  CASE WHEN opened > 0
+    THEN same(found_share, times_found / opened) AND found_share BETWEEN found_share_lo95 AND found_share_hi95
+    ELSE found_share IS NULL END
+FROM findings_by_hours AS r;
+
+INSERT INTO laws
+SELECT 'the bands of a condition add up to all', r::VARCHAR,
+  overhauled = coalesce(bands_overhauled, 0) AND opened = coalesce(bands_opened, 0) AND times_found = coalesce(bands_found, 0)
+FROM findings_by_hours AS r
+LEFT JOIN (
+  SELECT month, level, stratum, component, part, found, sum(overhauled) AS bands_overhauled,
+    sum(opened) AS bands_opened, sum(times_found) AS bands_found
+  FROM findings_by_hours WHERE hours_band <> 'all' GROUP BY ALL
+) USING (month, level, stratum, component, part, found)
+WHERE hours_band = 'all';
+
+INSERT INTO laws
+SELECT 'a word stands in every band, once it was found in any', r::VARCHAR,
+  conditions = words_in_all AND (hours_band <> 'all' OR found = 'failed' OR times_found > 0)
+FROM (
+  SELECT *, count(*) OVER (PARTITION BY month, level, stratum, component, part, hours_band) AS conditions,
+    count(*) FILTER (hours_band = 'all') OVER (PARTITION BY month, level, stratum, component, part) AS words_in_all
+  FROM findings_by_hours
+) AS r;
+
+INSERT INTO laws
+SELECT 'what is broken or cracked has failed', w::VARCHAR, w.times_found <= f.times_found
+FROM findings_by_hours AS w
+LEFT JOIN (FROM findings_by_hours WHERE found = 'failed') AS f
+  USING (month, level, stratum, component, part, hours_band)
+WHERE w.found IN ('broken', 'cracked');
+
+INSERT INTO laws
+SELECT 'a failed part is one in part_findings too', f::VARCHAR,
+  f.overhauled = p.overhauled AND f.opened = p.opened AND f.times_found = p.failed AND f.verdict = p.verdict
+FROM findings_by_hours AS f
+LEFT JOIN part_findings AS p USING (month, "window", level, stratum, component, part)
+WHERE hours_band = 'all' AND found = 'failed';
+
+INSERT INTO laws
+SELECT 'a spring is a part in every band: broken is failed', f::VARCHAR,
+  f.overhauled = s.overhauled AND f.opened = s.opened AND f.times_found = s.broken
+    AND f.found_share IS NOT DISTINCT FROM s.broken_share AND f.verdict = s.verdict
+FROM findings_by_hours AS f
+LEFT JOIN spring_breakage AS s USING (month, "window", level, stratum, component, part, hours_band)
+WHERE found = 'failed' AND part LIKE '%spring';
+
 -- How long components run between overhauls
 
 INSERT INTO laws

@@ -62,3 +62,22 @@ CREATE VIEW recounted_springs AS
 SELECT "window", level, stratum, component, part, 'all' AS hours_band, overhauled, opened, failed AS broken
 FROM recounted_parts
 SEMI JOIN (SELECT component, part FROM parts WHERE shape = 'spring') USING (component, part);
+
+-- What parts were found like when opened, of any age. A stratum lists the words it found at all, and
+-- how many were found failed in any of them.
+CREATE TABLE stratum_conditions AS
+SELECT DISTINCT o."window", o.level, o.stratum, o.component, p.part, vessel, overhaul, f.found
+FROM stratum_overhauls AS o
+JOIN part_conditions AS p USING (vessel, overhaul, component)
+JOIN findings AS f USING (vessel, overhaul, part)
+WHERE p.inspected AND f.found IS NOT NULL;
+
+CREATE VIEW recounted_conditions AS
+SELECT "window", level, stratum, component, part, 'all' AS hours_band, found, overhauled, opened, times_found
+FROM (
+  SELECT "window", level, stratum, component, part, 'failed' AS found, failed AS times_found FROM recounted_parts
+  UNION ALL BY NAME
+  SELECT "window", level, stratum, component, part, found, count(*) AS times_found FROM stratum_conditions GROUP BY ALL
+)
+JOIN recounted_parts USING ("window", level, stratum, component, part)
+WHERE "window" = 'since-start' AND level <> 'vessel';

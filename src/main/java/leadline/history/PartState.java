@@ -3,6 +3,7 @@ package leadline.history;
 import java.util.Optional;
 import java.util.Set;
 import leadline.fleet.Action;
+import leadline.fleet.FoundWord;
 import leadline.fleet.Part;
 import leadline.fleet.Renewal;
 import leadline.quantity.RunningHours;
@@ -22,6 +23,11 @@ public record PartState(
 
   public boolean isRenewed() {
     return actions.contains(Action.RENEWED);
+  }
+
+  /** What it was found like when it was opened; none where it was not. */
+  public Set<FoundWord> found() {
+    return inspection instanceof Inspection.Opened opened ? opened.found() : Set.of();
   }
 
   public boolean isFoundFailed() {

@@ -8,6 +8,7 @@ import leadline.fleet.Catalogue;
 import leadline.fleet.Component;
 import leadline.fleet.Part;
 import leadline.publish.Numbers;
+import leadline.summary.SharedColumns;
 import leadline.summary.EvidenceColumns;
 import leadline.summary.SharedColumns;
 import leadline.summary.SpringBreakage;
@@ -40,7 +41,7 @@ final class BrokenSprings implements Decision {
         .rows(
             SpringBreakage.SPEC,
             having(SharedColumns.PART, spring.name()),
-            having(SpringBreakage.HOURS_BAND, "all"))
+            having(SharedColumns.HOURS_BAND, "all"))
         .stream()
         .filter(row -> row.need(SpringBreakage.BROKEN) > 0)
         .findFirst()

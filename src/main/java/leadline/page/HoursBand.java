@@ -2,6 +2,7 @@ package leadline.page;
 
 import java.util.Optional;
 import leadline.publish.Numbers;
+import leadline.summary.SharedColumns;
 import leadline.summary.SpringBreakage;
 import leadline.summary.TableRow;
 
@@ -15,7 +16,7 @@ record HoursBand(double from, double to) {
 
   /** None of a row of all hours or of unknown ones. */
   static Optional<HoursBand> of(TableRow row) {
-    String[] edges = row.need(SpringBreakage.HOURS_BAND).split("-", -1);
+    String[] edges = row.need(SharedColumns.HOURS_BAND).split("-", -1);
     return edges.length == 2
         ? Optional.of(new HoursBand(Double.parseDouble(edges[0]), Double.parseDouble(edges[1])))
         : Optional.empty();

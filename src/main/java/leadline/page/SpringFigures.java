@@ -10,6 +10,7 @@ import leadline.chart.CurveChart;
 import leadline.chart.IntervalChart;
 import leadline.chart.Measure;
 import leadline.publish.Numbers;
+import leadline.summary.SharedColumns;
 import leadline.summary.EvidenceColumns;
 import leadline.summary.SharedColumns;
 import leadline.summary.SpringBreakage;
@@ -87,7 +88,7 @@ record SpringFigures(Tables tables, String component, String spring) {
 
   private static IntervalChart.Row band(TableRow row) {
     return IntervalRows.of(
-        row.need(SpringBreakage.HOURS_BAND),
+        row.need(SharedColumns.HOURS_BAND),
         row,
         SpringBreakage.BROKEN_SHARE,
         row.find(SpringBreakage.SHARE_IF_UNOPENED_SOUND),
@@ -103,7 +104,7 @@ record SpringFigures(Tables tables, String component, String spring) {
         bands,
         Tables.columns(
             SpringBreakage.SPEC,
-            SpringBreakage.HOURS_BAND,
+            SharedColumns.HOURS_BAND,
             SpringBreakage.OVERHAULED,
             SpringBreakage.OPENED,
             SpringBreakage.BROKEN,

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import leadline.fleet.Catalogue;
 import leadline.fleet.Component;
+import leadline.summary.SharedColumns;
 import leadline.summary.EvidenceColumns;
 import leadline.summary.SharedColumns;
 import leadline.summary.SpringBreakage;
@@ -71,7 +72,7 @@ record SpringSection(Tables tables, Catalogue catalogue) {
             window ->
                 Subject.ofFleet(tables, component.name())
                     .in(window)
-                    .rows(SpringBreakage.SPEC, having(SpringBreakage.HOURS_BAND, "all"))
+                    .rows(SpringBreakage.SPEC, having(SharedColumns.HOURS_BAND, "all"))
                     .stream());
   }
 }

@@ -8,6 +8,7 @@ import leadline.fleet.Reason;
 import leadline.history.OverhaulInterval.Subject;
 import leadline.publish.FleetFigures.Having;
 import leadline.quantity.RunningHours;
+import leadline.summary.SharedColumns;
 import leadline.summary.ComponentRates;
 import leadline.summary.EvidenceColumns;
 import leadline.summary.OverhaulIntervals;
@@ -81,7 +82,7 @@ public final class MonthInWords {
             SpringBreakage.SPEC,
             named,
             new Having<>(SharedColumns.PART, OFTEN_UNOPENED),
-            new Having<>(SpringBreakage.HOURS_BAND, AT_ALL_AGES))
+            new Having<>(SharedColumns.HOURS_BAND, AT_ALL_AGES))
         .map(FigureInWords::ofSpring)
         .ifPresent(text::addBelow);
     springLife(named, interval, SpringSurvival.Method.WEIBULL)

@@ -9,7 +9,7 @@ public final class EvidenceColumns {
       TableColumn.count(
           "events",
           "what the row's figures count, observed in the window: overhauls for the endpoint's"
-              + " reason, completed intervals, or parts found failed");
+              + " reason, completed intervals, or parts found failed or in a condition");
   public static final TableColumn<Double> EXPOSURE =
       TableColumn.real(
           "exposure_h",

@@ -26,6 +26,7 @@ public final class MonthlySummary implements Serializable {
   private final OverhaulIntervals overhaulIntervals;
   private final PartFindings partFindings;
   private final SpringBreakage springBreakage;
+  private final FindingsByHours findingsByHours;
   private final LifeTables lifeTables;
 
   private MonthlySummary(Scope scope) {
@@ -34,6 +35,7 @@ public final class MonthlySummary implements Serializable {
     this.overhaulIntervals = new OverhaulIntervals(scope);
     this.partFindings = new PartFindings(scope);
     this.springBreakage = new SpringBreakage(scope);
+    this.findingsByHours = new FindingsByHours(scope);
     this.lifeTables = new LifeTables(scope);
   }
 
@@ -61,6 +63,7 @@ public final class MonthlySummary implements Serializable {
     overhaulIntervals.add(machine);
     partFindings.add(machine);
     springBreakage.add(machine);
+    findingsByHours.add(machine);
     lifeTables.add(machine);
   }
 
@@ -81,6 +84,7 @@ public final class MonthlySummary implements Serializable {
     overhaulIntervals.merge(other.overhaulIntervals);
     partFindings.merge(other.partFindings);
     springBreakage.merge(other.springBreakage);
+    findingsByHours.merge(other.findingsByHours);
     lifeTables.merge(other.lifeTables);
     return this;
   }
@@ -106,6 +110,7 @@ public final class MonthlySummary implements Serializable {
     tables.put(OverhaulIntervals.SPEC, overhaulIntervals.rows(knownAt));
     tables.put(PartFindings.SPEC, partFindings.rows(knownAt));
     tables.put(SpringBreakage.SPEC, springBreakage.rows(knownAt));
+    tables.put(FindingsByHours.SPEC, findingsByHours.rows(knownAt));
     tables.put(
         PartLifetimes.SPEC, lives.stream().flatMap(rows -> rows.partLife().stream()).toList());
     tables.put(

@@ -41,21 +41,39 @@ record OpeningCounts(long overhauled, long opened, long planned, long plannedOpe
         failed + other.failed);
   }
 
+  boolean isAny() {
+    return overhauled > 0;
+  }
+
   Verdict verdict() {
+    return verdictOn(failed);
+  }
+
+  /**
+   * @param found how many of the opened
+   */
+  Verdict verdictOn(long found) {
     if (opened > 0 && isSelective()) {
       return Verdict.SELECTIVE_OPENING;
     }
-    return Verdict.of(opened, failed);
+    return Verdict.of(opened, found);
   }
 
   /** The share found failed, with its limits; nothing where none was opened. */
   TableRow.Builder in(TableRow.Builder row, EstimateColumns failedShare) {
+    return in(row, failedShare, failed);
+  }
+
+  /**
+   * @param found how many of the opened
+   */
+  TableRow.Builder in(TableRow.Builder row, EstimateColumns foundShare, long found) {
     if (opened == 0) {
       return row;
     }
-    Proportion share = new Proportion(failed, opened);
+    Proportion share = new Proportion(found, opened);
     Limits limits = share.clopperPearson(Evidence.CONFIDENCE);
-    return row.with(failedShare, share.share(), limits);
+    return row.with(foundShare, share.share(), limits);
   }
 
   Evidence evidence(Verdict verdict) {

@@ -11,6 +11,7 @@ public final class PublishedTables {
           OverhaulIntervals.SPEC,
           PartFindings.SPEC,
           SpringBreakage.SPEC,
+          FindingsByHours.SPEC,
           PartLifetimes.SPEC,
           SpringSurvival.SPEC,
           DueList.SPEC,

@@ -22,6 +22,11 @@ public final class SharedColumns {
       TableColumn.key("component", "the component, by the catalogue");
   public static final TableColumn<String> PART =
       TableColumn.key("part", "the part of the component, by the catalogue");
+  public static final TableColumn<String> HOURS_BAND =
+      TableColumn.key(
+          "hours_band",
+          "hours since new of the part at its removal: all, a band such as 4000-8000 (its lower end"
+              + " included, its upper not), or unknown");
 
   /** The keys of a table about whole components. */
   static final List<TableColumn<?>> OF_COMPONENT =

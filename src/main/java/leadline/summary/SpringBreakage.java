@@ -4,19 +4,12 @@ import java.io.Serializable;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import leadline.fleet.Clock;
-import leadline.fleet.Part;
 import leadline.history.MachineHistory;
 import leadline.quantity.Period;
 
 /** How many springs were found broken, of those opened, and what the unopened ones leave open. */
 public final class SpringBreakage implements Serializable {
 
-  public static final TableColumn<String> HOURS_BAND =
-      TableColumn.key(
-          "hours_band",
-          "hours since new of the spring at its removal: all, a band such as 4000-8000 (its lower"
-              + " end included, its upper not), or unknown");
   public static final TableColumn<Long> OVERHAULED =
       TableColumn.count(
           "overhauled", "overhauls of the component, of which the spring was or was not opened");
@@ -51,13 +44,10 @@ public final class SpringBreakage implements Serializable {
           "How many springs were found broken, of those opened, by hours since new, and what the"
               + " unopened ones leave open.",
           SharedColumns.OF_PART,
-          List.of(HOURS_BAND, OVERHAULED, OPENED, BROKEN),
+          List.of(SharedColumns.HOURS_BAND, OVERHAULED, OPENED, BROKEN),
           BROKEN_SHARE.all(),
           List.of(SHARE_IF_UNOPENED_SOUND, SHARE_IF_UNOPENED_BROKEN),
           EvidenceColumns.ALL);
-
-  private static final String ALL = "all";
-  private static final String UNKNOWN = "unknown";
 
   private final Scope scope;
   private final Strata<PartSubject, SpringCounts> strata = new Strata<>();
@@ -94,46 +84,36 @@ public final class SpringBreakage implements Serializable {
 
   private static void addRows(
       List<TableRow> rows, Edition edition, PartSubject spring, Stratum<SpringCounts> stratum) {
-    SpringCounts counts = stratum.total();
-    OpeningCounts all = counts.all();
-    TableRow.Builder first = edition.row(SPEC, spring, stratum);
-    rows.add(counts.hours().in(figures(first, ALL, all, all.verdict())).build());
-    counts
+    stratum
+        .total()
         .byAge()
+        .labelled(OpeningCounts::isAny)
         .forEach(
             (band, openings) -> {
               TableRow.Builder row = edition.row(SPEC, spring, stratum);
-              Verdict verdict = verdictOfBand(spring.part(), openings);
-              rows.add(figures(row, band.label(), openings, verdict).build());
+              Verdict verdict = HoursBand.verdict(band, spring.part(), openings.verdict());
+              figures(row.with(SharedColumns.HOURS_BAND, band), openings, verdict);
+              if (band.equals(HoursBand.ALL)) {
+                stratum.total().hours().in(row);
+              }
+              rows.add(row.build());
             });
-    OpeningCounts unknown = counts.ageUnknown();
-    if (unknown.overhauled() > 0) {
-      TableRow.Builder last = edition.row(SPEC, spring, stratum);
-      rows.add(figures(last, UNKNOWN, unknown, unknown.verdict()).build());
-    }
   }
 
-  private static TableRow.Builder figures(
-      TableRow.Builder row, String band, OpeningCounts openings, Verdict verdict) {
-    row.with(HOURS_BAND, band)
-        .with(OVERHAULED, openings.overhauled())
+  private static void figures(TableRow.Builder row, OpeningCounts openings, Verdict verdict) {
+    row.with(OVERHAULED, openings.overhauled())
         .with(OPENED, openings.opened())
         .with(BROKEN, openings.failed());
-    if (openings.overhauled() > 0) {
+    if (openings.isAny()) {
       long unopened = openings.overhauled() - openings.opened();
       row.with(SHARE_IF_UNOPENED_SOUND, ofOverhauled(openings.failed(), openings))
           .with(SHARE_IF_UNOPENED_BROKEN, ofOverhauled(openings.failed() + unopened, openings));
     }
-    return openings.evidence(verdict).in(openings.in(row, BROKEN_SHARE));
+    openings.evidence(verdict).in(openings.in(row, BROKEN_SHARE));
   }
 
   private static double ofOverhauled(long count, OpeningCounts openings) {
     return (double) count / openings.overhauled();
-  }
-
-  /** Bands of hours tell nothing of a spring that ages by another clock. */
-  private static Verdict verdictOfBand(Part spring, OpeningCounts openings) {
-    return spring.clock() == Clock.HOURS ? openings.verdict() : Verdict.WRONG_CLOCK;
   }
 
   private List<PartSubject> springs() {

@@ -50,6 +50,7 @@ class DuckDbRecountTest {
     "recounted_events, component_rates, 108",
     "recounted_parts, part_findings, 342",
     "recounted_springs, spring_breakage WHERE hours_band = 'all', 72",
+    "recounted_conditions, findings_by_hours WHERE hours_band = 'all', 129",
     "recounted_exposure, component_rates, 54",
     "recounted_exposure, part_findings, 54",
     "recounted_exposure, spring_breakage WHERE hours_band = 'all', 54",

@@ -31,6 +31,7 @@ class GoldenTablesTest {
     "overhaul_intervals, clock",
     "part_findings, part",
     "spring_breakage, part hours_band",
+    "findings_by_hours, part hours_band found",
     "part_life, part distribution",
     "spring_survival, part method age_h"
   })
@@ -154,6 +155,7 @@ class GoldenTablesTest {
             "overhaul_intervals",
             "part_findings",
             "spring_breakage",
+            "findings_by_hours",
             "part_life",
             "spring_survival",
             "due_list",

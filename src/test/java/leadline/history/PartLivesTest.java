@@ -251,7 +251,8 @@ class PartLivesTest {
     assertLives(SPRING, kept, "1 new from 0: working at 0, still-fitted");
     assertEquals(List.of("part-missing O1 nrv-spring"), kept.rebuilt().problems());
     assertEquals(
-        new Inspection.Opened(Condition.MISSING), kept.rebuilt().state("O1", SPRING).inspection());
+        new Inspection.Opened(Condition.MISSING, Set.of(FoundWord.MISSING)),
+        kept.rebuilt().state("O1", SPRING).inspection());
     assertLives(
         SPRING,
         overhauled(800, SPRING, opened(FoundWord.MISSING, Action.RENEWED)),
@@ -309,7 +310,9 @@ class PartLivesTest {
         "1 new from 0: failed in (0, 8000], failed",
         "2 renewed from 0: working at 0, still-fitted");
     PartState state = ship.rebuilt().state("O1", "nozzle");
-    assertEquals(new Inspection.Opened(Condition.FAILED), state.inspection());
+    assertEquals(
+        new Inspection.Opened(Condition.FAILED, Set.of(FoundWord.WORN, FoundWord.BLOCKED)),
+        state.inspection());
     assertEquals(Set.of(Action.CLEANED, Action.RENEWED), state.actions());
   }
 

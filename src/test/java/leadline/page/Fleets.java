@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import leadline.publish.PublishedTable;
+import leadline.summary.SharedColumns;
 import leadline.summary.ComponentRates;
 import leadline.summary.DueList;
 import leadline.summary.EvidenceColumns;
@@ -54,7 +55,7 @@ final class Fleets {
         .with(SharedColumns.LEVEL, "fleet")
         .with(SharedColumns.STRATUM, "all")
         .with(SharedColumns.WINDOW, "12-months")
-        .with(SpringBreakage.HOURS_BAND, "all")
+        .with(SharedColumns.HOURS_BAND, "all")
         .with(SpringBreakage.OVERHAULED, overhauled)
         .with(SpringBreakage.OPENED, opened)
         .with(SpringBreakage.BROKEN, broken)

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
 import java.util.Optional;
+import leadline.summary.SharedColumns;
 import leadline.summary.EvidenceColumns;
 import leadline.summary.PartFindings;
 import leadline.summary.SpringBreakage;
@@ -32,7 +33,7 @@ class PartInFleetTest {
   /** 6 of 40: 15.0 %, 5.7 % to 29.8 % (Clopper-Pearson). */
   private static final TableRow BAND =
       Fleets.spring(60, 40, 6)
-          .with(SpringBreakage.HOURS_BAND, "16000-20000")
+          .with(SharedColumns.HOURS_BAND, "16000-20000")
           .with(SpringBreakage.BROKEN_SHARE.estimate(), 0.15)
           .with(SpringBreakage.BROKEN_SHARE.lower(), 0.0571)
           .with(SpringBreakage.BROKEN_SHARE.upper(), 0.2984)

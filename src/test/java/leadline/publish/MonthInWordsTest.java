@@ -13,6 +13,7 @@ import leadline.fleet.PositionsPer;
 import leadline.fleet.Reason;
 import leadline.history.OverhaulInterval.Subject;
 import leadline.quantity.RunningHours;
+import leadline.summary.SharedColumns;
 import leadline.summary.ComponentRates;
 import leadline.summary.EvidenceColumns;
 import leadline.summary.Level;
@@ -179,7 +180,7 @@ class MonthInWordsTest {
     return row(
             SpringBreakage.SPEC, "fuel-injector", Window.SINCE_START, broken, overhauled, verdict)
         .with(SharedColumns.PART, "nrv-spring")
-        .with(SpringBreakage.HOURS_BAND, "all")
+        .with(SharedColumns.HOURS_BAND, "all")
         .with(SpringBreakage.OVERHAULED, overhauled)
         .with(SpringBreakage.OPENED, opened)
         .with(SpringBreakage.BROKEN, broken);

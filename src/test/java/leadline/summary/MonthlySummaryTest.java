@@ -142,6 +142,7 @@ class MonthlySummaryTest {
         .keySet()
         .removeAll(
             List.of(PartLifetimes.SPEC, SpringSurvival.SPEC)); // rows by distribution and age
+    List<TableRow> found = tables.remove(FindingsByHours.SPEC); // words by what the stratum found
     tables.forEach(
         (spec, rows) -> {
           for (TableColumn<Long> column : counts(spec)) {
@@ -154,26 +155,47 @@ class MonthlySummaryTest {
           assertEquals(hours, sums(spec, rows, "model", MonthlySummaryTest::tenths), spec.name());
           assertEquals(hours, sums(spec, rows, "vessel", MonthlySummaryTest::tenths), spec.name());
         });
+    ToLongFunction<TableRow> times = row -> row.need(FindingsByHours.TIMES_FOUND);
+    assertEquals(
+        withoutZeros(sums(FindingsByHours.SPEC, found, "fleet", times)),
+        withoutZeros(sums(FindingsByHours.SPEC, found, "model", times)));
+  }
+
+  private static Map<List<Object>, Long> withoutZeros(Map<List<Object>, Long> sums) {
+    sums.values().removeIf(sum -> sum == 0);
+    return sums;
   }
 
   @ParameterizedTest
   @ValueSource(longs = {1, 2, 3})
-  void bandsOfSpringsSumToAll(long seed) {
-    List<TableRow> springs =
-        rows(new RandomFleet(seed).vessels(12)).getOrDefault(SpringBreakage.SPEC, List.of());
-    for (TableColumn<Long> column :
-        List.of(SpringBreakage.OVERHAULED, SpringBreakage.OPENED, SpringBreakage.BROKEN)) {
+  void bandsSumToAll(long seed) {
+    Map<TableSpec, List<TableRow>> tables = rows(new RandomFleet(seed).vessels(12));
+    assertBandsSumToAll(
+        SpringBreakage.SPEC,
+        tables,
+        List.of(SpringBreakage.OVERHAULED, SpringBreakage.OPENED, SpringBreakage.BROKEN));
+    assertBandsSumToAll(
+        FindingsByHours.SPEC,
+        tables,
+        List.of(
+            FindingsByHours.OVERHAULED, FindingsByHours.OPENED, FindingsByHours.TIMES_FOUND));
+  }
+
+  private static void assertBandsSumToAll(
+      TableSpec spec, Map<TableSpec, List<TableRow>> tables, List<TableColumn<Long>> columns) {
+    for (TableColumn<Long> column : columns) {
       Map<List<Object>, Long> all = new LinkedHashMap<>();
       Map<List<Object>, Long> bands = new LinkedHashMap<>();
-      for (TableRow row : springs) {
-        boolean isAll = row.need(SpringBreakage.HOURS_BAND).equals("all");
-        List<Object> key = key(SpringBreakage.SPEC, row, SpringBreakage.HOURS_BAND);
+      for (TableRow row : tables.getOrDefault(spec, List.of())) {
+        boolean isAll = row.need(SharedColumns.HOURS_BAND).equals("all");
+        List<Object> key = key(spec, row, SharedColumns.HOURS_BAND);
         bands.merge(key, isAll ? 0L : row.need(column), Long::sum);
         if (isAll) {
           all.put(key, row.need(column));
         }
       }
-      assertEquals(all, bands, column.name());
+      assertTrue(all.size() > 1, spec.name());
+      assertEquals(all, bands, spec.name() + " " + column.name());
     }
   }
 

@@ -62,7 +62,7 @@ final class RandomFleet {
             day(random.nextInt(DAYS)).toString(),
             pick(Reason.values()),
             component.parts().stream()
-                .map(part -> new PartState(part, inspection(), age(), actions()))
+                .map(part -> new PartState(part, inspection(part), age(), actions()))
                 .toArray(PartState[]::new));
       }
       for (Part part : component.parts()) {
@@ -93,15 +93,15 @@ final class RandomFleet {
     };
   }
 
-  private Inspection inspection() {
+  private Inspection inspection(Part part) {
     if (opensAll) {
-      return new Inspection.Opened(pick(Condition.values()));
+      return TestMachine.foundIn(part, pick(Condition.values()));
     }
     return switch (random.nextInt(6)) {
       case 0 -> new Inspection.NotOpened();
       case 1 -> new Inspection.Unstated();
       case 2 -> new Inspection.NoFinding();
-      default -> new Inspection.Opened(pick(Condition.values()));
+      default -> TestMachine.foundIn(part, pick(Condition.values()));
     };
   }
 

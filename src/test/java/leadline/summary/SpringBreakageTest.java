@@ -8,7 +8,7 @@ import static leadline.summary.EvidenceColumns.REPAIRED_HOURS_SHARE;
 import static leadline.summary.EvidenceColumns.VERDICT;
 import static leadline.summary.SpringBreakage.BROKEN;
 import static leadline.summary.SpringBreakage.BROKEN_SHARE;
-import static leadline.summary.SpringBreakage.HOURS_BAND;
+import static leadline.summary.SharedColumns.HOURS_BAND;
 import static leadline.summary.SpringBreakage.OPENED;
 import static leadline.summary.SpringBreakage.OVERHAULED;
 import static leadline.summary.SpringBreakage.SHARE_IF_UNOPENED_BROKEN;
@@ -114,7 +114,7 @@ class SpringBreakageTest {
                     Reason.PLANNED,
                     state(
                         NRV_SPRING,
-                        new Inspection.Opened(Condition.WORKING),
+                        TestMachine.foundIn(NRV_SPRING, Condition.WORKING),
                         Optional.of(RunningHours.ofTenths(39_999))))
                 .visit(INJECTOR, DAY, Reason.PLANNED));
     assertEquals(

@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -12,6 +13,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import leadline.fleet.Action;
 import leadline.fleet.Component;
+import leadline.fleet.FoundWord;
 import leadline.fleet.Item;
 import leadline.fleet.MachineEntry;
 import leadline.fleet.MachineId;
@@ -215,12 +217,31 @@ final class TestMachine {
   }
 
   static PartState opened(Part part, Condition condition, Action... actions) {
-    return state(part, new Inspection.Opened(condition), Optional.empty(), actions);
+    return state(part, foundIn(part, condition), Optional.empty(), actions);
   }
 
   static PartState openedAt(long age, Part part, Condition condition, Action... actions) {
     return state(
-        part, new Inspection.Opened(condition), Optional.of(RunningHours.ofHours(age)), actions);
+        part, foundIn(part, condition), Optional.of(RunningHours.ofHours(age)), actions);
+  }
+
+  /** Opened and found in these words, the worst of which decides. */
+  static PartState foundAt(long age, Part part, Condition condition, FoundWord... words) {
+    return state(
+        part,
+        new Inspection.Opened(condition, Set.of(words)),
+        Optional.of(RunningHours.ofHours(age)));
+  }
+
+  static Inspection foundIn(Part part, Condition condition) {
+    FoundWord word =
+        switch (condition) {
+          case WORKING -> FoundWord.SOUND;
+          case BEYOND_LIMIT -> Collections.min(part.beyondLimit());
+          case FAILED -> Collections.min(part.failed());
+          case MISSING -> FoundWord.MISSING;
+        };
+    return new Inspection.Opened(condition, Set.of(word));
   }
 
   static PartState notOpened(Part part, Action... actions) {
