@@ -6,8 +6,7 @@ import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 
 /**
- * Estimates with their limits, one below the other: a diamond on a line with ends. A row without an
- * estimate says why in words; a limit that is open or beyond the axis ends in an arrow.
+ * Estimates with their limits, one below the other. A row without an estimate says why in words.
  *
  * @param reference a figure to compare with, drawn through all rows; empty for none
  */
@@ -26,7 +25,6 @@ public record IntervalChart(
   private static final double TOP = 14;
   private static final int MOST_ROWS = 34;
   private static final int LONGEST_LABEL = 26;
-  private static final double GREATEST_OF_MEDIAN = 4;
 
   public IntervalChart {
     rows = List.copyOf(rows);
@@ -35,24 +33,20 @@ public record IntervalChart(
   /**
    * An estimate on a line of its own.
    *
-   * @param estimate empty where there is none
-   * @param lower empty where there is no limit
-   * @param upper empty where it is open or there is no limit
    * @param least the least that it can be whatever is not known; empty where nothing is open
    * @param most the most that it can be
-   * @param inWords the figure, or why there is none
    */
   public record Row(
-      String label,
-      OptionalDouble estimate,
-      OptionalDouble lower,
-      OptionalDouble upper,
-      OptionalDouble least,
-      OptionalDouble most,
-      String inWords) {
+      String label, Interval interval, OptionalDouble least, OptionalDouble most) {
 
-    private DoubleStream numbers() {
-      return DoubleStream.of(estimate.orElse(0), lower.orElse(0), upper.orElse(0), most.orElse(0));
+    private double greatest() {
+      return DoubleStream.of(
+              interval.estimate().orElse(0),
+              interval.lower().orElse(0),
+              interval.upper().orElse(0),
+              most.orElse(0))
+          .max()
+          .orElse(0);
     }
   }
 
@@ -85,26 +79,11 @@ public record IntervalChart(
         pen.marks());
   }
 
-  /** Wide limits of a few rows must not press all others against zero. */
   private double reach() {
-    double greatestEstimate =
-        rows.stream().mapToDouble(row -> row.estimate().orElse(0)).max().orElse(0);
-    double[] uppers =
-        rows.stream().flatMapToDouble(Row::numbers).filter(x -> x > 0).sorted().toArray();
-    if (uppers.length == 0) {
-      return 1;
-    }
-    double greatest = uppers[uppers.length - 1];
-    double usual =
-        GREATEST_OF_MEDIAN
-            * rows.stream()
-                .mapToDouble(row -> row.upper().orElse(0))
-                .filter(upper -> upper > 0)
-                .sorted()
-                .skip((rows.size() - 1) / 2)
-                .findFirst()
-                .orElse(greatest);
-    return Math.min(greatest, Math.max(usual, greatestEstimate));
+    double greatest = rows.stream().mapToDouble(Row::greatest).max().orElse(0);
+    return greatest > 0
+        ? Interval.reach(rows.stream().map(Row::interval).toList(), greatest)
+        : 1;
   }
 
   private void axis(Pen pen, Scale scale, double bottom) {
@@ -117,7 +96,7 @@ public record IntervalChart(
   }
 
   private static void draw(Pen pen, Scale scale, Row row, double middle) {
-    String title = row.label() + ": " + row.inWords();
+    String title = row.label() + ": " + row.interval().inWords();
     pen.words("label", LEFT - 8, middle + 4, "end", shortened(row.label()), row.label());
     if (row.least().isPresent() && row.most().isPresent()) {
       pen.box(
@@ -128,33 +107,8 @@ public record IntervalChart(
           middle + 7,
           title);
     }
-    if (row.lower().isPresent()) {
-      limits(pen, scale, row, middle, title);
-    }
-    row.estimate().ifPresent(value -> pen.diamond("estimate", scale.at(value), middle, 5, title));
-    pen.words("figure", RIGHT + 14, middle + 4, "start", row.inWords());
-  }
-
-  private static void limits(Pen pen, Scale scale, Row row, double middle, String title) {
-    double from = scale.at(row.lower().getAsDouble());
-    double to = scale.at(row.upper().orElse(scale.end()));
-    pen.line("limits", from, middle, to, middle, title);
-    pen.line("limits", from, middle - 5, from, middle + 5, title);
-    if (row.upper().isPresent() && row.upper().getAsDouble() <= scale.end()) {
-      pen.line("limits", to, middle - 5, to, middle + 5, title);
-    } else {
-      pen.path(
-          "limits",
-          "M%s %sL%s %sL%s %s"
-              .formatted(
-                  Pen.at(to - 6),
-                  Pen.at(middle - 5),
-                  Pen.at(to),
-                  Pen.at(middle),
-                  Pen.at(to - 6),
-                  Pen.at(middle + 5)),
-          title + " (beyond the axis)");
-    }
+    row.interval().draw(pen, scale, middle, 5, title);
+    pen.words("figure", RIGHT + 14, middle + 4, "start", row.interval().inWords());
   }
 
   private static String shortened(String label) {

@@ -16,7 +16,18 @@ record HoursBand(double from, double to) {
 
   /** None of a row of all hours or of unknown ones. */
   static Optional<HoursBand> of(TableRow row) {
-    String[] edges = row.need(SharedColumns.HOURS_BAND).split("-", -1);
+    return of(row.need(SharedColumns.HOURS_BAND));
+  }
+
+  /** A word of the column, for people. */
+  static String inWords(String word) {
+    return of(word)
+        .map(HoursBand::inWords)
+        .orElse(word.equals("unknown") ? "hours unknown" : "any hours");
+  }
+
+  private static Optional<HoursBand> of(String word) {
+    String[] edges = word.split("-", -1);
     return edges.length == 2
         ? Optional.of(new HoursBand(Double.parseDouble(edges[0]), Double.parseDouble(edges[1])))
         : Optional.empty();

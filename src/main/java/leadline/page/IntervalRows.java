@@ -2,6 +2,7 @@ package leadline.page;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import leadline.chart.Interval;
 import leadline.chart.IntervalChart;
 import leadline.summary.EstimateColumns;
 import leadline.summary.TableRow;
@@ -24,16 +25,20 @@ final class IntervalRows {
       EstimateColumns columns,
       Optional<Double> least,
       Optional<Double> most) {
+    String inWords =
+        row.find(columns.estimate())
+            .map(value -> inWords(row, columns))
+            .orElseGet(() -> Verdicts.of(row));
     return new IntervalChart.Row(
-        label,
+        label, interval(row, columns, inWords), number(least), number(most));
+  }
+
+  static Interval interval(TableRow row, EstimateColumns columns, String inWords) {
+    return new Interval(
         number(row.find(columns.estimate())),
         number(row.find(columns.lower())),
         number(row.find(columns.upper())),
-        number(least),
-        number(most),
-        row.find(columns.estimate())
-            .map(value -> inWords(row, columns))
-            .orElseGet(() -> Verdicts.of(row)));
+        inWords);
   }
 
   static String inWords(TableRow row, EstimateColumns columns) {

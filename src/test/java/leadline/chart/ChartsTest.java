@@ -23,7 +23,8 @@ class ChartsTest {
 
   private static IntervalChart.Row row(
       String label, OptionalDouble estimate, OptionalDouble lower, OptionalDouble upper) {
-    return new IntervalChart.Row(label, estimate, lower, upper, NONE, NONE, label + " in words");
+    return new IntervalChart.Row(
+        label, new Interval(estimate, lower, upper, label + " in words"), NONE, NONE);
   }
 
   private static IntervalChart chart(IntervalChart.Row... rows) {

@@ -54,6 +54,9 @@ class ReportPagesTest {
     for (HtmlFile page : pages) {
       for (Element table : page.elements("table")) {
         Path file = fileOf(page, table);
+        if (file.endsWith(FoundByHoursPagesTest.FILE)) {
+          continue; // a column for each condition: FoundByHoursPagesTest
+        }
         List<String> heads = columns(table);
         Set<Map<String, String>> published = new HashSet<>();
         Expected.read(file).forEach(row -> published.add(only(row, heads)));
@@ -216,7 +219,7 @@ class ReportPagesTest {
         .orElseThrow(() -> new AssertionError(page + ": nothing is #" + id));
   }
 
-  private static Element tableBelow(Element figure) {
+  static Element tableBelow(Element figure) {
     for (org.w3c.dom.Node node = figure.getNextSibling();
         node != null;
         node = node.getNextSibling()) {
@@ -246,7 +249,7 @@ class ReportPagesTest {
     return values;
   }
 
-  private static List<Map<String, String>> rowsOf(Element table) {
+  static List<Map<String, String>> rowsOf(Element table) {
     List<Element> heads = HtmlFile.below(HtmlFile.below(table, "thead").get(0), "th");
     List<Map<String, String>> rows = new ArrayList<>();
     for (Element row : bodyRows(table)) {
