@@ -19,6 +19,12 @@ public record Interval(
   private static final double END = 5;
   private static final double ARROW = 6;
 
+  /** Nothing to draw. */
+  public static Interval none(String why) {
+    return new Interval(
+        OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), why);
+  }
+
   /** How far an axis reaches: wide limits of a few must not press all others against zero. */
   static double reach(Collection<Interval> intervals, double greatest) {
     double usual =

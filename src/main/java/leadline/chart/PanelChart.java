@@ -18,11 +18,11 @@ public record PanelChart(
 
   private static final int WIDTH = 720;
   private static final double LEFT = 112;
-  private static final int ON_A_LINE = 5;
-  private static final double APART = 24;
-  private static final double ROW = 20;
-  private static final double HEAD = 30;
-  private static final double FOOT = 48;
+  private static final int ON_A_LINE = 6;
+  private static final double APART = 20;
+  private static final double ROW = 17;
+  private static final double HEAD = 26;
+  private static final double FOOT = 44;
 
   public PanelChart {
     rows = List.copyOf(rows);
@@ -70,19 +70,19 @@ public record PanelChart(
       draw(pen, line.get(place), line.get(place).scale(from, from + width - APART), top);
     }
     double bottom = top + HEAD + ROW * rows.size();
-    pen.words("axis-name", LEFT, bottom + 34, "start", measure.name());
+    pen.words("axis-name", LEFT, bottom + 32, "start", measure.name());
   }
 
   private void draw(Pen pen, Panel panel, Scale scale, double top) {
     double bottom = top + HEAD + ROW * rows.size();
-    pen.words("panel", scale.from(), top + 20, "start", panel.name());
+    pen.words("panel", scale.from(), top + 18, "start", panel.name());
     scale
         .ticks()
         .forEach(
             tick -> pen.line("grid", scale.at(tick), top + HEAD, scale.at(tick), bottom, ""));
     pen.line("axis", scale.from(), bottom, scale.to(), bottom, "");
-    pen.words("tick", scale.from(), bottom + 15, "middle", measure.inWords().apply(0));
-    pen.words("tick", scale.to(), bottom + 15, "middle", measure.inWords().apply(scale.end()));
+    pen.words("tick", scale.from(), bottom + 15, "start", measure.inWords().apply(0));
+    pen.words("tick", scale.to(), bottom + 15, "end", measure.inWords().apply(scale.end()));
     for (int row = 0; row < rows.size(); row++) {
       Interval interval = panel.intervals().get(row);
       String title = "%s, %s: %s".formatted(panel.name(), rows.get(row), interval.inWords());

@@ -59,11 +59,7 @@ record FoundByHours(Tables tables, Component component) {
         component.parts().stream()
             .collect(
                 groupingBy(
-                    part ->
-                        part.failed().stream()
-                            .sorted()
-                            .map(FoundWord::word)
-                            .collect(joining(" or ")),
+                    part -> Named.anyOf(part.failed().stream().sorted().map(FoundWord::word)),
                     LinkedHashMap::new,
                     mapping(part -> Named.words(part.name()), toList())));
     return partsByWords.entrySet().stream()

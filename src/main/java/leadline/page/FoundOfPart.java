@@ -1,7 +1,6 @@
 package leadline.page;
 
 import static java.util.stream.Collectors.groupingBy;
-import static java.util.stream.Collectors.joining;
 import static java.util.stream.Collectors.toList;
 
 import java.util.ArrayList;
@@ -24,6 +23,9 @@ import leadline.summary.Verdict;
  */
 record FoundOfPart(String component, String part, List<TableRow> rows) {
 
+  /** The limits of fewer reach over most of the scale, and press all others together. */
+  static final long ENOUGH_OPENED = 5;
+
   private static final Measure SHARE =
       new Measure(
           "share of those opened; each panel has its own scale",
@@ -39,7 +41,8 @@ record FoundOfPart(String component, String part, List<TableRow> rows) {
                     title(),
                     "A panel for each condition in which this part was found, a row for each band of"
                         + " hours since new. A diamond is the share of the opened parts that were"
-                        + " found so, the line its 95 % limits. The table below has the figures.",
+                        + " found so, the line its 95 % limits; where fewer than five were opened"
+                        + " there is their number. The table below has the figures.",
                     SHARE,
                     bands().keySet().stream().map(HoursBand::inWords).toList(),
                     conditions().entrySet().stream().map(FoundOfPart::panel).toList())
@@ -69,8 +72,10 @@ record FoundOfPart(String component, String part, List<TableRow> rows) {
   }
 
   private static Interval interval(TableRow row) {
-    String inWords = figure(row) instanceof Cell.Estimate figure ? figure.text() : "none opened";
-    return IntervalRows.interval(row, FindingsByHours.FOUND_SHARE, inWords);
+    long opened = row.need(FindingsByHours.OPENED);
+    return figure(row) instanceof Cell.Estimate figure && opened >= ENOUGH_OPENED
+        ? IntervalRows.interval(row, FindingsByHours.FOUND_SHARE, figure.text())
+        : Interval.none(opened == 0 ? "none opened" : opened + " opened");
   }
 
   private TableView table() {
@@ -81,8 +86,9 @@ record FoundOfPart(String component, String part, List<TableRow> rows) {
     return new TableView(
         "found-" + part + "-table",
         title() + "; the whole fleet since its records began",
-        "",
+        "Shares of those opened, with 95\u00a0% limits; * marks what was found fewer than five times.",
         "../tables/" + FindingsByHours.SPEC.name() + ".csv",
+        TableView.Sheet.DENSE,
         heads,
         List.of(
             new TableView.Rows(
@@ -102,9 +108,9 @@ record FoundOfPart(String component, String part, List<TableRow> rows) {
     TableView.Head ofAll = FIGURE.head();
     return new TableView.Head(
         ofAll.columns().replace("found", condition),
-        condition + " (95\u00a0% limits)",
+        condition,
         ofAll.style(),
-        "found " + condition + ", of opened");
+        "found so, of opened");
   }
 
   private static List<Cell> cells(List<TableRow> band) {
@@ -119,26 +125,21 @@ record FoundOfPart(String component, String part, List<TableRow> rows) {
   private static Cell figure(TableRow row) {
     return FIGURE.cell(row) instanceof Cell.Estimate figure
         ? new Cell.Estimate(
-            figure.text().replaceAll(" % to ", "\u2013").replace(" %)", ")"),
+            figure.text().replaceAll(" % to ", "\u2013").replace(" %)", ")") + mark(row),
             figure.exact(),
             figure.lower(),
             figure.upper())
         : new Cell.None();
   }
 
-  /** That of the openings where they are why; otherwise which conditions were found too seldom. */
+  private static String mark(TableRow row) {
+    return row.need(EvidenceColumns.VERDICT).equals(Verdict.TOO_FEW.word()) ? "*" : "";
+  }
+
+  /** The same for all conditions, or ok for those that were found often enough. */
   private static String verdict(List<TableRow> band) {
-    Map<String, String> conditions =
-        band.stream()
-            .collect(
-                groupingBy(
-                    row -> row.need(EvidenceColumns.VERDICT),
-                    LinkedHashMap::new,
-                    java.util.stream.Collectors.mapping(
-                        row -> row.need(FindingsByHours.FOUND), joining(", "))));
-    String tooFew = Verdict.TOO_FEW.word();
-    return conditions.size() == 1
-        ? conditions.keySet().iterator().next()
-        : tooFew + ": " + conditions.getOrDefault(tooFew, "");
+    List<String> verdicts =
+        band.stream().map(row -> row.need(EvidenceColumns.VERDICT)).distinct().toList();
+    return verdicts.size() == 1 ? verdicts.get(0) : "ok but for *";
   }
 }

@@ -2,6 +2,8 @@ package leadline.page;
 
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import leadline.publish.Numbers;
 import leadline.quantity.ReportMonth;
 
@@ -29,6 +31,11 @@ final class Named {
   /** A ship's own words within a sentence, whose direction must not turn what follows. */
   static String data(String text) {
     return FIRST_STRONG_ISOLATE + text + POP_ISOLATE;
+  }
+
+  /** Such as {@code stuck, leaking or broken}. */
+  static String anyOf(Stream<String> words) {
+    return words.collect(Collectors.joining(", ")).replaceFirst(", ([^,]*)$", " or $1");
   }
 
   /** A count and what is counted, in the plural but for one. */

@@ -8,21 +8,45 @@ import java.util.List;
  * @param id distinct on its page; letters, digits, hyphens
  * @param remark what of the published table is left out; empty where nothing is
  * @param file of the published table, from the page's folder
+ * @param sheet how it is printed
  * @param rows one entry at least
  */
 public record TableView(
-    String id, String caption, String remark, String file, List<Head> heads, List<Rows> rows) {
-
-  private static final int MOST_UPRIGHT = 11;
+    String id,
+    String caption,
+    String remark,
+    String file,
+    Sheet sheet,
+    List<Head> heads,
+    List<Rows> rows) {
 
   public TableView {
     heads = List.copyOf(heads);
     rows = List.copyOf(rows);
   }
 
-  /** The classes of the style sheet: many columns need a sheet of paper laid on its side. */
-  public String style() {
-    return heads.size() > MOST_UPRIGHT ? "table wide" : "table";
+  /** How a table is printed: a sheet of paper, and its classes of the style sheet. */
+  public enum Sheet {
+    UPRIGHT("table"),
+    LYING("table wide"),
+    /** Upright with many narrow columns, in small letters. */
+    DENSE("table dense");
+
+    private static final int MOST_UPRIGHT = 11;
+
+    private final String style;
+
+    Sheet(String style) {
+      this.style = style;
+    }
+
+    static Sheet of(int columns) {
+      return columns > MOST_UPRIGHT ? LYING : UPRIGHT;
+    }
+
+    public String style() {
+      return style;
+    }
   }
 
   /**

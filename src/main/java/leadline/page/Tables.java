@@ -90,6 +90,7 @@ record Tables(List<PublishedTable> published) {
         caption,
         remark,
         "../tables/" + spec.name() + ".csv",
+        TableView.Sheet.of(columns.size()),
         columns.stream().map(Shown::head).toList(),
         shown);
   }

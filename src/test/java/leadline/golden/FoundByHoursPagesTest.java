@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -128,7 +127,6 @@ class FoundByHoursPagesTest {
     for (String shared : List.of("hours_band", "overhauled", "opened")) {
       row.put(shared, band.get(0).get(shared));
     }
-    List<String> tooFew = new ArrayList<>();
     Set<String> verdicts = new TreeSet<>();
     for (Map<String, String> condition : band) {
       for (String limit : List.of("", "_lo95", "_hi95")) {
@@ -136,15 +134,10 @@ class FoundByHoursPagesTest {
             condition.get("found") + "_share" + limit, condition.get("found_share" + limit));
       }
       verdicts.add(condition.get("verdict"));
-      if (condition.get("verdict").equals("too-few")) {
-        tooFew.add(condition.get("found"));
-      }
     }
     row.put(
         "verdict",
-        verdicts.size() == 1
-            ? verdicts.iterator().next()
-            : "too-few: " + String.join(", ", tooFew));
+        verdicts.size() == 1 ? verdicts.iterator().next() : "ok but for *");
     return row;
   }
 }

@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import leadline.summary.SharedColumns;
 import leadline.summary.EvidenceColumns;
+import leadline.summary.FindingsByHours;
 import leadline.summary.PartFindings;
-import leadline.summary.SpringBreakage;
 import leadline.summary.TableRow;
 import org.junit.jupiter.api.Test;
 
@@ -31,33 +31,69 @@ class PartInFleetTest {
           .build();
 
   /** 6 of 40: 15.0 %, 5.7 % to 29.8 % (Clopper-Pearson). */
-  private static final TableRow BAND =
-      Fleets.spring(60, 40, 6)
-          .with(SharedColumns.HOURS_BAND, "16000-20000")
-          .with(SpringBreakage.BROKEN_SHARE.estimate(), 0.15)
-          .with(SpringBreakage.BROKEN_SHARE.lower(), 0.0571)
-          .with(SpringBreakage.BROKEN_SHARE.upper(), 0.2984)
-          .with(EvidenceColumns.VERDICT, "ok")
-          .build();
+  private static final TableRow BAND = band("16000-20000", 40, "ok");
 
-  private static final PartInFleet SPRING =
+  private static final PartInFleet OPENED =
       new PartInFleet(CURVE, Optional.of(FINDINGS), List.of(BAND));
-  private static final PartInFleet OTHER = new PartInFleet(CURVE, Optional.of(FINDINGS), List.of());
+  private static final PartInFleet NEVER_SO_OLD =
+      new PartInFleet(CURVE, Optional.of(FINDINGS), List.of());
+
+  private static TableRow band(String hours, long opened, String verdict) {
+    return FindingsByHours.SPEC
+        .row()
+        .with(SharedColumns.MONTH, "2024-12")
+        .with(SharedColumns.KNOWN_AT, Fleets.KNOWN_AT)
+        .with(SharedColumns.COMPONENT, "compressor-valve")
+        .with(SharedColumns.PART, "valve-spring")
+        .with(SharedColumns.LEVEL, "fleet")
+        .with(SharedColumns.STRATUM, "all")
+        .with(SharedColumns.WINDOW, "since-start")
+        .with(SharedColumns.HOURS_BAND, hours)
+        .with(FindingsByHours.FOUND, "failed")
+        .with(FindingsByHours.OVERHAULED, 60L)
+        .with(FindingsByHours.OPENED, opened)
+        .with(FindingsByHours.TIMES_FOUND, 6L)
+        .with(FindingsByHours.FOUND_SHARE.estimate(), 0.15)
+        .with(FindingsByHours.FOUND_SHARE.lower(), 0.0571)
+        .with(FindingsByHours.FOUND_SHARE.upper(), 0.2984)
+        .with(EvidenceColumns.EVENTS, 6L)
+        .with(EvidenceColumns.INSPECTED, opened)
+        .with(EvidenceColumns.ELIGIBLE, 60L)
+        .with(EvidenceColumns.VERDICT, verdict)
+        .build();
+  }
 
   @Test
   void withinTheAgesOnRecordTheChanceIsTheCurves() {
-    assertEquals("20.0 (10.0\u201335.0)", SPRING.chance(16_000, 0));
+    assertEquals("20.0 (10.0\u201335.0)", OPENED.chance(16_000, 0));
   }
 
   @Test
-  void beyondThemASpringHasTheShareOfThoseOpenedAtSuchHours() {
-    assertEquals("at 16,000\u201320,000 h: 15.0 (5.7\u201329.8)", SPRING.chance(16_001, 0));
+  void beyondThemAPartHasTheShareOfThoseOpenedAtSuchHours() {
+    assertEquals("at 16,000\u201320,000 h: 15.0 (5.7\u201329.8)", OPENED.chance(16_001, 0));
   }
 
   @Test
-  void beyondThemOtherPartsHaveTheFleetsShareAndSaySo() {
-    assertEquals("over 16,000 h: fleet 10.0 (2.8\u201323.7)", OTHER.chance(16_001, 0));
-    assertEquals("over 16,000 h: fleet 10.0 (2.8\u201323.7)", SPRING.chance(20_000, 17_000));
+  void whereNoneWasOpenedAtSuchHoursItHasTheFleetsShareAndSaysSo() {
+    assertEquals("over 16,000 h: fleet 10.0 (2.8\u201323.7)", NEVER_SO_OLD.chance(16_001, 0));
+    assertEquals("over 16,000 h: fleet 10.0 (2.8\u201323.7)", OPENED.chance(20_000, 17_000));
+  }
+
+  @Test
+  void withoutACurveThoseOpenedAtSuchHoursStandForIt() {
+    FailureCurve none = new FailureCurve(List.of(), "too few");
+    PartInFleet part = new PartInFleet(none, Optional.of(FINDINGS), List.of(BAND));
+    assertEquals("at 16,000\u201320,000 h: 15.0 (5.7\u201329.8)", part.chance(16_000, 0));
+    assertEquals("fleet 10.0 (2.8\u201323.7)", part.chance(15_999, 0));
+  }
+
+  @Test
+  void ofTooFewOpenedOrByTheWrongClockABandTellsNothing() {
+    for (TableRow band :
+        List.of(band("16000-20000", 4, "too-few"), band("16000-20000", 40, "wrong-clock"))) {
+      PartInFleet part = new PartInFleet(CURVE, Optional.of(FINDINGS), List.of(band));
+      assertEquals("over 16,000 h: fleet 10.0 (2.8\u201323.7)", part.chance(16_001, 0));
+    }
   }
 
   @Test
@@ -69,6 +105,6 @@ class PartInFleetTest {
 
   @Test
   void ofUnknownHoursTheFleetsShareIsAllThatIsKnown() {
-    assertEquals("fleet 10.0 (2.8\u201323.7)", SPRING.chance());
+    assertEquals("fleet 10.0 (2.8\u201323.7)", OPENED.chance());
   }
 }
