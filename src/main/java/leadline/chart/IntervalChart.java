@@ -36,8 +36,7 @@ public record IntervalChart(
    * @param least the least that it can be whatever is not known; empty where nothing is open
    * @param most the most that it can be
    */
-  public record Row(
-      String label, Interval interval, OptionalDouble least, OptionalDouble most) {
+  public record Row(String label, Interval interval, OptionalDouble least, OptionalDouble most) {
 
     private double greatest() {
       return DoubleStream.of(
@@ -81,9 +80,7 @@ public record IntervalChart(
 
   private double reach() {
     double greatest = rows.stream().mapToDouble(Row::greatest).max().orElse(0);
-    return greatest > 0
-        ? Interval.reach(rows.stream().map(Row::interval).toList(), greatest)
-        : 1;
+    return greatest > 0 ? Interval.reach(rows.stream().map(Row::interval).toList(), greatest) : 1;
   }
 
   private void axis(Pen pen, Scale scale, double bottom) {

@@ -78,8 +78,7 @@ public record PanelChart(
     pen.words("panel", scale.from(), top + 18, "start", panel.name());
     scale
         .ticks()
-        .forEach(
-            tick -> pen.line("grid", scale.at(tick), top + HEAD, scale.at(tick), bottom, ""));
+        .forEach(tick -> pen.line("grid", scale.at(tick), top + HEAD, scale.at(tick), bottom, ""));
     pen.line("axis", scale.from(), bottom, scale.to(), bottom, "");
     pen.words("tick", scale.from(), bottom + 15, "start", measure.inWords().apply(0));
     pen.words("tick", scale.to(), bottom + 15, "end", measure.inWords().apply(scale.end()));

@@ -29,7 +29,9 @@ record PartFinding(Part part, List<Finding> rows) {
     }
     Set<Statement> opened = all(Finding::opened);
     if (opened.contains(Statement.YES)) {
-      return found().isEmpty() ? new Inspection.Unstated() : new Inspection.Opened(condition(), found());
+      return found().isEmpty()
+          ? new Inspection.Unstated()
+          : new Inspection.Opened(condition(), found());
     }
     return opened.contains(Statement.NO) ? new Inspection.NotOpened() : new Inspection.Unstated();
   }

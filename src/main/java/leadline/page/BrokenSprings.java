@@ -8,7 +8,6 @@ import leadline.fleet.Catalogue;
 import leadline.fleet.Component;
 import leadline.fleet.Part;
 import leadline.publish.Numbers;
-import leadline.summary.SharedColumns;
 import leadline.summary.EvidenceColumns;
 import leadline.summary.SharedColumns;
 import leadline.summary.SpringBreakage;

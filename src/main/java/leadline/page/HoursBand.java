@@ -3,7 +3,6 @@ package leadline.page;
 import java.util.Optional;
 import leadline.publish.Numbers;
 import leadline.summary.SharedColumns;
-import leadline.summary.SpringBreakage;
 import leadline.summary.TableRow;
 
 /**

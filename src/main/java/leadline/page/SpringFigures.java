@@ -10,7 +10,6 @@ import leadline.chart.CurveChart;
 import leadline.chart.IntervalChart;
 import leadline.chart.Measure;
 import leadline.publish.Numbers;
-import leadline.summary.SharedColumns;
 import leadline.summary.EvidenceColumns;
 import leadline.summary.SharedColumns;
 import leadline.summary.SpringBreakage;

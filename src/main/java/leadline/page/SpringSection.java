@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.stream.Stream;
 import leadline.fleet.Catalogue;
 import leadline.fleet.Component;
-import leadline.summary.SharedColumns;
 import leadline.summary.EvidenceColumns;
 import leadline.summary.SharedColumns;
 import leadline.summary.SpringBreakage;

@@ -8,7 +8,6 @@ import leadline.fleet.Reason;
 import leadline.history.OverhaulInterval.Subject;
 import leadline.publish.FleetFigures.Having;
 import leadline.quantity.RunningHours;
-import leadline.summary.SharedColumns;
 import leadline.summary.ComponentRates;
 import leadline.summary.EvidenceColumns;
 import leadline.summary.OverhaulIntervals;

@@ -76,7 +76,9 @@ public final class FindingsByHours implements Serializable {
     strata.merge(other.strata);
   }
 
-  /** By component, part, level, stratum; then all, the bands by age, unknown; then what was found. */
+  /**
+   * By component, part, level, stratum; then all, the bands by age, unknown; then what was found.
+   */
   List<TableRow> rows(Instant knownAt) {
     Edition edition = new Edition(scope.month(), knownAt);
     List<TableRow> rows = new ArrayList<>();
@@ -130,9 +132,7 @@ public final class FindingsByHours implements Serializable {
           .with(OPENED, openings.opened())
           .with(TIMES_FOUND, times);
       openings.in(row, FOUND_SHARE, times);
-      return new Evidence(times, openings.opened(), openings.overhauled(), verdict)
-          .in(row)
-          .build();
+      return new Evidence(times, openings.opened(), openings.overhauled(), verdict).in(row).build();
     }
   }
 }

@@ -130,14 +130,11 @@ class FoundByHoursPagesTest {
     Set<String> verdicts = new TreeSet<>();
     for (Map<String, String> condition : band) {
       for (String limit : List.of("", "_lo95", "_hi95")) {
-        row.put(
-            condition.get("found") + "_share" + limit, condition.get("found_share" + limit));
+        row.put(condition.get("found") + "_share" + limit, condition.get("found_share" + limit));
       }
       verdicts.add(condition.get("verdict"));
     }
-    row.put(
-        "verdict",
-        verdicts.size() == 1 ? verdicts.iterator().next() : "ok but for *");
+    row.put("verdict", verdicts.size() == 1 ? verdicts.iterator().next() : "ok but for *");
     return row;
   }
 }

@@ -4,7 +4,6 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import leadline.publish.PublishedTable;
-import leadline.summary.SharedColumns;
 import leadline.summary.ComponentRates;
 import leadline.summary.DueList;
 import leadline.summary.EvidenceColumns;

@@ -4,10 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
 import java.util.Optional;
-import leadline.summary.SharedColumns;
 import leadline.summary.EvidenceColumns;
 import leadline.summary.FindingsByHours;
 import leadline.summary.PartFindings;
+import leadline.summary.SharedColumns;
 import leadline.summary.TableRow;
 import org.junit.jupiter.api.Test;
 

@@ -13,7 +13,6 @@ import leadline.fleet.PositionsPer;
 import leadline.fleet.Reason;
 import leadline.history.OverhaulInterval.Subject;
 import leadline.quantity.RunningHours;
-import leadline.summary.SharedColumns;
 import leadline.summary.ComponentRates;
 import leadline.summary.EvidenceColumns;
 import leadline.summary.Level;

@@ -143,8 +143,7 @@ class FindingsByHoursTest {
     assertEquals(List.of("all", "8000-12000", "unknown"), rows.each(HOURS_BAND));
     assertEquals(List.of("failed", "failed", "failed"), rows.each(FOUND));
     assertEquals(List.of(0L, 0L, 0L), rows.each(OPENED));
-    assertEquals(
-        List.of("insufficient", "insufficient", "insufficient"), rows.each(VERDICT));
+    assertEquals(List.of("insufficient", "insufficient", "insufficient"), rows.each(VERDICT));
   }
 
   @Test

@@ -177,8 +177,7 @@ class MonthlySummaryTest {
     assertBandsSumToAll(
         FindingsByHours.SPEC,
         tables,
-        List.of(
-            FindingsByHours.OVERHAULED, FindingsByHours.OPENED, FindingsByHours.TIMES_FOUND));
+        List.of(FindingsByHours.OVERHAULED, FindingsByHours.OPENED, FindingsByHours.TIMES_FOUND));
   }
 
   private static void assertBandsSumToAll(

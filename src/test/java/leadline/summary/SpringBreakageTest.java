@@ -6,9 +6,9 @@ import static leadline.summary.EvidenceColumns.EXPOSURE;
 import static leadline.summary.EvidenceColumns.INSPECTED;
 import static leadline.summary.EvidenceColumns.REPAIRED_HOURS_SHARE;
 import static leadline.summary.EvidenceColumns.VERDICT;
+import static leadline.summary.SharedColumns.HOURS_BAND;
 import static leadline.summary.SpringBreakage.BROKEN;
 import static leadline.summary.SpringBreakage.BROKEN_SHARE;
-import static leadline.summary.SharedColumns.HOURS_BAND;
 import static leadline.summary.SpringBreakage.OPENED;
 import static leadline.summary.SpringBreakage.OVERHAULED;
 import static leadline.summary.SpringBreakage.SHARE_IF_UNOPENED_BROKEN;
@@ -31,7 +31,6 @@ import java.util.Set;
 import leadline.fleet.Part;
 import leadline.fleet.Reason;
 import leadline.history.Condition;
-import leadline.history.Inspection;
 import leadline.quantity.RunningHours;
 import org.junit.jupiter.api.Test;
 

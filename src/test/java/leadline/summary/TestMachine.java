@@ -221,8 +221,7 @@ final class TestMachine {
   }
 
   static PartState openedAt(long age, Part part, Condition condition, Action... actions) {
-    return state(
-        part, foundIn(part, condition), Optional.of(RunningHours.ofHours(age)), actions);
+    return state(part, foundIn(part, condition), Optional.of(RunningHours.ofHours(age)), actions);
   }
 
   /** Opened and found in these words, the worst of which decides. */
