@@ -23,9 +23,16 @@ public sealed interface Cell {
   /**
    * An estimate with its limits.
    *
+   * @param figure as it is read
+   * @param limits as they are read, in brackets
    * @param lower empty where there is none, like {@code upper}
    */
-  record Estimate(String text, String exact, String lower, String upper) implements Cell {}
+  record Estimate(String figure, String limits, String exact, String lower, String upper)
+      implements Cell {
+    String text() {
+      return figure + " " + limits;
+    }
+  }
 
   /**
    * Words that lead to another page.

@@ -6,10 +6,19 @@ import java.util.Optional;
 record EstimateInWords(FigureFormat format) {
 
   String of(Optional<Double> estimate, Optional<Double> lower, Optional<Double> upper) {
-    return estimate.map(format::inWords).orElse("no estimate") + " (" + limits(lower, upper) + ")";
+    return figure(estimate) + " " + limits(lower, upper);
   }
 
-  private String limits(Optional<Double> lower, Optional<Double> upper) {
+  String figure(Optional<Double> estimate) {
+    return estimate.map(format::inWords).orElse("no estimate");
+  }
+
+  /** In brackets. */
+  String limits(Optional<Double> lower, Optional<Double> upper) {
+    return "(" + between(lower, upper) + ")";
+  }
+
+  private String between(Optional<Double> lower, Optional<Double> upper) {
     if (lower.isPresent()) {
       return format.inWords(lower.get())
           + upper.map(to -> " to " + format.inWords(to)).orElse(" or more");

@@ -125,7 +125,8 @@ record FoundOfPart(String component, String part, List<TableRow> rows) {
   private static Cell figure(TableRow row) {
     return FIGURE.cell(row) instanceof Cell.Estimate figure
         ? new Cell.Estimate(
-            figure.text().replaceAll(" % to ", "\u2013").replace(" %)", ")") + mark(row),
+            figure.figure(),
+            figure.limits().replace(" % to ", "\u2013").replace(" %)", ")") + mark(row),
             figure.exact(),
             figure.lower(),
             figure.upper())

@@ -71,8 +71,10 @@ sealed interface Shown {
       if (value.isEmpty() && from.isEmpty() && to.isEmpty()) {
         return new Cell.None();
       }
+      EstimateInWords inWords = new EstimateInWords(FigureFormat.of(estimate));
       return new Cell.Estimate(
-          new EstimateInWords(FigureFormat.of(estimate)).of(value, from, to),
+          inWords.figure(value),
+          inWords.limits(from, to),
           exact(value),
           exact(from),
           exact(to));
