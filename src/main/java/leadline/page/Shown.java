@@ -73,11 +73,7 @@ sealed interface Shown {
       }
       EstimateInWords inWords = new EstimateInWords(FigureFormat.of(estimate));
       return new Cell.Estimate(
-          inWords.figure(value),
-          inWords.limits(from, to),
-          exact(value),
-          exact(from),
-          exact(to));
+          inWords.figure(value), inWords.limits(from, to), exact(value), exact(from), exact(to));
     }
 
     private static String exact(Optional<Double> number) {

@@ -87,7 +87,7 @@ record SpringFigures(Tables tables, String component, String spring) {
 
   private static IntervalChart.Row band(TableRow row) {
     return IntervalRows.of(
-        row.need(SharedColumns.HOURS_BAND),
+        HoursBand.inWords(row.need(SharedColumns.HOURS_BAND)),
         row,
         SpringBreakage.BROKEN_SHARE,
         row.find(SpringBreakage.SHARE_IF_UNOPENED_SOUND),
