@@ -18,8 +18,8 @@ public record PanelChart(
 
   private static final int WIDTH = 720;
   private static final double LEFT = 112;
-  private static final int ON_A_LINE = 6;
-  private static final double APART = 20;
+  private static final int ON_A_LINE = 7;
+  private static final double APART = 18;
   private static final double ROW = 17;
   private static final double HEAD = 26;
   private static final double FOOT = 44;

@@ -61,13 +61,11 @@ record PartInFleet(FailureCurve curve, Optional<TableRow> findings, List<TableRo
   }
 
   private static String at(TableRow row, double share) {
-    return "at %s: %s"
-        .formatted(
-            HoursBand.of(row).map(HoursBand::inWords).orElse(""),
-            FleetShare.inWords(
-                share,
-                row.find(FindingsByHours.FOUND_SHARE.lower()).orElse(0.0),
-                row.find(FindingsByHours.FOUND_SHARE.upper()).orElse(1.0)));
+    return "at such hours "
+        + FleetShare.inWords(
+            share,
+            row.find(FindingsByHours.FOUND_SHARE.lower()).orElse(0.0),
+            row.find(FindingsByHours.FOUND_SHARE.upper()).orElse(1.0));
   }
 
   private String atAnyHours() {

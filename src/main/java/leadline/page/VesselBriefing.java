@@ -50,10 +50,10 @@ record VesselBriefing(
           "Chance: of the piece being found failed, in percent, at the hours when the position falls"
               + " due (now, if overdue), given those at which it was last shown to work; in brackets"
               + " what the 95 % limits at both ages allow.",
-          "At hours from and to: no life is known that long; this is the share failed of those that"
-              + " the fleet opened at such hours. Fleet: nothing is known of its hours or at them;"
-              + " the share failed of those opened at any. Over so many hours: the chance may well be"
-              + " greater.",
+          "At such hours: no life is known that long; this is the share failed of those that the"
+              + " fleet opened within the same 4,000 h. Fleet: nothing is known of its hours or at"
+              + " them; the share failed of those opened at any. Over so many hours: the chance may"
+              + " well be greater.",
           "NRV: non-return valve. \u2265: at least, where the hours since new are unknown.",
           "Laps: of this piece since it was renewed or came into sight.",
           "Have ready: one a position where renewed as a routine; else positions times the fleet's"

@@ -70,7 +70,7 @@ class PartInFleetTest {
 
   @Test
   void beyondThemAPartHasTheShareOfThoseOpenedAtSuchHours() {
-    assertEquals("at 16,000\u201320,000 h: 15.0 (5.7\u201329.8)", OPENED.chance(16_001, 0));
+    assertEquals("at such hours 15.0 (5.7\u201329.8)", OPENED.chance(16_001, 0));
   }
 
   @Test
@@ -83,7 +83,7 @@ class PartInFleetTest {
   void withoutACurveThoseOpenedAtSuchHoursStandForIt() {
     FailureCurve none = new FailureCurve(List.of(), "too few");
     PartInFleet part = new PartInFleet(none, Optional.of(FINDINGS), List.of(BAND));
-    assertEquals("at 16,000\u201320,000 h: 15.0 (5.7\u201329.8)", part.chance(16_000, 0));
+    assertEquals("at such hours 15.0 (5.7\u201329.8)", part.chance(16_000, 0));
     assertEquals("fleet 10.0 (2.8\u201323.7)", part.chance(15_999, 0));
   }
 
