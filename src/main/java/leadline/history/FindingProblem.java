@@ -70,12 +70,12 @@ public sealed interface FindingProblem extends Problem {
       implements FindingProblem {
     @Override
     public String question() {
-      return "Was the %s opened?".formatted(part);
+      return "Was part %s opened?".formatted(part);
     }
 
     @Override
     public String evidence() {
-      return ("The %s is said to be %s, but not to have been opened, so that it counts as not"
+      return ("Part %s is said to be %s, but not to have been opened, so that it counts as not"
               + " inspected.")
           .formatted(part, words(found));
     }
@@ -90,12 +90,12 @@ public sealed interface FindingProblem extends Problem {
   record PartMissing(OverhaulId overhaul, String part, Origin origin) implements FindingProblem {
     @Override
     public String question() {
-      return "Was the %s left out, or did it break and get lost?".formatted(part);
+      return "Was part %s left out, or did it break and get lost?".formatted(part);
     }
 
     @Override
     public String evidence() {
-      return "The %s was found missing, which counts neither as failed nor as working."
+      return "Part %s was found missing, which counts neither as failed nor as working."
           .formatted(part);
     }
 
@@ -110,12 +110,12 @@ public sealed interface FindingProblem extends Problem {
       implements FindingProblem {
     @Override
     public String question() {
-      return "Was the %s left in, or was a new one fitted?".formatted(part);
+      return "Was part %s left in, or was a new one fitted?".formatted(part);
     }
 
     @Override
     public String evidence() {
-      return "The %s was found %s, and no renewal is on record.".formatted(part, words(found));
+      return "Part %s was found %s, and no renewal is on record.".formatted(part, words(found));
     }
 
     @Override
@@ -130,12 +130,12 @@ public sealed interface FindingProblem extends Problem {
       implements FindingProblem {
     @Override
     public String question() {
-      return "What was done to the %s?".formatted(part);
+      return "What was done to part %s?".formatted(part);
     }
 
     @Override
     public String evidence() {
-      return "The %s was found %s, and nothing on record mended it.".formatted(part, words(found));
+      return "Part %s was found %s, and nothing on record mended it.".formatted(part, words(found));
     }
 
     @Override
@@ -150,12 +150,12 @@ public sealed interface FindingProblem extends Problem {
       implements FindingProblem {
     @Override
     public String question() {
-      return "How old was the %s?".formatted(part);
+      return "How old was part %s?".formatted(part);
     }
 
     @Override
     public String evidence() {
-      return "The %s is said to be %s h old, while its records give %s h, which are used."
+      return "Part %s is said to be %s h old, while its records give %s h, which are used."
           .formatted(part, written, rebuilt);
     }
 

@@ -153,13 +153,13 @@ public sealed interface SilenceProblem extends Problem
 
     @Override
     public String question() {
-      return "Was the %s opened at these overhauls, and how was it found?".formatted(part);
+      return "Was part %s opened at these overhauls, and how was it found?".formatted(part);
     }
 
     @Override
     public String evidence() {
       List<String> names = overhauls.stream().map(OverhaulId::overhaul).limit(NAMED).toList();
-      return "Overhauls whose findings leave open whether the %s was opened or how it was found, so that"
+      return "Overhauls whose findings leave open whether part %s was opened or how it was found, so that"
               .formatted(part)
           + " it counts as not inspected: %d (%s%s)."
               .formatted(

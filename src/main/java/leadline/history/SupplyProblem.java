@@ -49,12 +49,12 @@ public sealed interface SupplyProblem extends Problem {
       implements OfFinding {
     @Override
     public String question() {
-      return "Was the %s renewed, and out of which stock?".formatted(part);
+      return "Was part %s renewed, and out of which stock?".formatted(part);
     }
 
     @Override
     public String evidence() {
-      return "The %s is said to be renewed, but no movement out of stock by %s accounts for %d of the pieces."
+      return "Part %s is said to be renewed, but no movement out of stock by %s accounts for %d of the pieces."
           .formatted(part, windowEnd, pieces);
     }
 
@@ -85,7 +85,7 @@ public sealed interface SupplyProblem extends Problem {
 
     @Override
     public String question() {
-      return "Where was the %s fitted that left the stock?".formatted(part);
+      return "Where was part %s fitted that left the stock?".formatted(part);
     }
 
     @Override

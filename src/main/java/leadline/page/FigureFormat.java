@@ -68,13 +68,9 @@ enum FigureFormat {
     if (column.unit().equals("h")) {
       return HOURS;
     } else if (column.unit().equals("1")) {
-      return isShare(column.name()) ? SHARE : DECIMAL;
+      return CellKind.isShare(column) ? SHARE : DECIMAL;
     }
     return RATE;
-  }
-
-  private static boolean isShare(String name) {
-    return name.contains("share") || name.startsWith("broken_by");
   }
 
   boolean isNumber() {

@@ -10,6 +10,12 @@ public enum CellKind {
   REAL,
   MOMENT;
 
+  /** Whether a number is part of a whole, to be read in percent. */
+  public static boolean isShare(TableColumn<?> column) {
+    String name = column.name();
+    return of(column) == REAL && (name.contains("share") || name.startsWith("broken_by"));
+  }
+
   public static CellKind of(TableColumn<?> column) {
     ValueType<?> type = column.type();
     if (type instanceof ValueType.Text) {

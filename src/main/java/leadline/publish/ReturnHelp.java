@@ -44,6 +44,7 @@ final class ReturnHelp {
     for (String caution : cautions) {
       add(sheet, row++, "", caution);
     }
+    Paper.oneSheetWide(sheet);
     sheet.width(0, WIDE);
     sheet.width(1, WIDEST);
   }
@@ -53,6 +54,7 @@ final class ReturnHelp {
       sheet.value(row, 0, name);
     }
     sheet.value(row, 1, text);
+    Paper.height(sheet, row, Paper.lines(text, WIDEST));
     sheet.style(row, 1).wrapText(true).verticalAlignment("top").set();
   }
 

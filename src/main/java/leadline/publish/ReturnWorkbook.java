@@ -59,11 +59,25 @@ final class ReturnWorkbook {
         fill(row, column);
       }
     }
+    for (int row = 0; row < rows.size(); row++) {
+      Paper.height(sheet, row + 1, lines(rows.get(row)));
+    }
     sheet.range(0, 0, 0, COLUMNS.size() - 1).style().bold().fillColor(HEADER).wrapText(true).set();
+    Paper.asItIs(sheet);
+    sheet.repeatRows(0);
+    sheet.repeatCols(0, ReturnLayout.ABOUT.index());
     sheet.freezePane(ReturnLayout.ABOUT.index() + 1, 1);
     if (!rows.isEmpty()) {
       COLUMNS.forEach(this::offerWords);
     }
+  }
+
+  private static int lines(Cells cells) {
+    return COLUMNS.stream()
+        .filter(column -> cells.find(column).isPresent())
+        .mapToInt(column -> Paper.lines(ReturnText.text(cells, column), width(column)))
+        .max()
+        .orElse(1);
   }
 
   private void fill(int row, Column<?> column) {

@@ -1,6 +1,7 @@
 package leadline.publish;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import leadline.summary.TableColumn;
 import leadline.summary.Verdict;
 import org.dhatim.fastexcel.Worksheet;
@@ -9,6 +10,7 @@ import org.dhatim.fastexcel.Worksheet;
 final class WorkbookGuide {
 
   private static final int[] WIDTHS = {26, 34, 18, 90};
+  private static final int MEANING = 3;
 
   private final Worksheet sheet;
   private final Issue issue;
@@ -20,6 +22,7 @@ final class WorkbookGuide {
   }
 
   void write() {
+    Paper.oneSheetWide(sheet);
     for (int column = 0; column < WIDTHS.length; column++) {
       sheet.width(column, WIDTHS[column]);
     }
@@ -51,6 +54,8 @@ final class WorkbookGuide {
 
   private void columns(PublishedTable table) {
     for (TableColumn<?> column : table.spec().columns()) {
+      sheet.range(row, 0, row, MEANING).style().verticalAlignment("top").wrapText(true).set();
+      Paper.height(sheet, row, Paper.lines(column.meaning(), WIDTHS[MEANING]));
       cells(List.of(table.spec().name(), column.name(), unit(column), column.meaning()));
     }
   }
@@ -79,7 +84,7 @@ final class WorkbookGuide {
         .wrapText(true)
         .verticalAlignment("top")
         .set();
-    sheet.rowHeight(row, 15.0 * (1 + text.length() / 150));
+    Paper.height(sheet, row, Paper.lines(text, IntStream.of(WIDTHS).sum()));
     cells(List.of(text));
   }
 

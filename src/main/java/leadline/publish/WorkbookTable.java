@@ -36,7 +36,7 @@ final class WorkbookTable {
     sheet.freezePane(0, 1);
     sheet.setAutoFilter(0, 0, table.rows().size(), last);
     sheet.repeatRows(0);
-    sheet.pageOrientation("landscape");
+    Paper.asItIs(sheet);
   }
 
   private void write(int at, TableColumn<?> column) {
@@ -87,7 +87,7 @@ final class WorkbookTable {
     } else if (column.unit().equals("h")) {
       return "#,##0.0";
     }
-    return column.name().contains("_share") ? "0.0%" : "General";
+    return CellKind.isShare(column) ? "0.0%" : "General";
   }
 
   private double width(TableColumn<?> column, CellKind kind) {

@@ -1,6 +1,7 @@
 package leadline.publish;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -133,6 +134,18 @@ class WorkbookFileTest {
     assertTrue(sheet.contains("state=\"frozen\""), sheet);
     assertTrue(sheet.contains("<autoFilter ref=\"A1:E20\""), sheet);
     assertTrue(!sheet.contains("<f>"), "no formula");
+  }
+
+  /** 9 is A4: ECMA-376 Part 1, 18.3.1.63. */
+  @Test
+  void itPrintsOnA4AndTheFirstSheetWithAllItsColumnsSideBySide() throws IOException {
+    String guide = part("xl/worksheets/sheet1.xml");
+    String table = part("xl/worksheets/sheet2.xml");
+
+    assertTrue(guide.contains("paperSize=\"9\"") && table.contains("paperSize=\"9\""), table);
+    assertTrue(guide.contains("<pageSetUpPr fitToPage=\"true\""), guide);
+    assertTrue(guide.contains("fitToWidth=\"1\" fitToHeight=\"0\""), guide);
+    assertFalse(table.contains("<pageSetUpPr fitToPage=\"true\""), table);
   }
 
   @Test

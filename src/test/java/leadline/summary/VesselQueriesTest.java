@@ -88,9 +88,9 @@ class VesselQueriesTest {
     assertEquals("fuel-injector", row.need(VesselQueries.COMPONENT));
     assertEquals("nrv-spring", row.need(VesselQueries.PART));
     assertEquals(
-        "Was the nrv-spring left in, or was a new one fitted?", row.need(VesselQueries.QUESTION));
+        "Was part nrv-spring left in, or was a new one fitted?", row.need(VesselQueries.QUESTION));
     assertEquals(
-        "The nrv-spring was found broken, and no renewal is on record. (export 1 line 5)",
+        "Part nrv-spring was found broken, and no renewal is on record. (export 1 line 5)",
         row.need(VesselQueries.EVIDENCE));
     assertTrue(row.need(VesselQueries.SETTLED_BY).startsWith("Send the finding again"));
   }
