@@ -4,7 +4,7 @@ import java.util.List;
 
 /**
  * Estimates with their limits in panels side by side, all with the same rows and each on a scale of
- * its own. A row in which no panel has an estimate says why in words.
+ * its own. Where there is no estimate, words say why.
  *
  * @param rows what the rows are, from the top
  */

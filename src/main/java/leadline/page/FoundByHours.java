@@ -57,6 +57,7 @@ record FoundByHours(Tables tables, Component component) {
   private String whatFailedMeans() {
     Map<String, List<String>> partsByWords =
         component.parts().stream()
+            .filter(part -> !part.failed().isEmpty())
             .collect(
                 groupingBy(
                     part -> Named.anyOf(part.failed().stream().sorted().map(FoundWord::word)),

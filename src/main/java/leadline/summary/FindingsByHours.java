@@ -106,27 +106,23 @@ public final class FindingsByHours implements Serializable {
     byAge
         .labelled(counts -> counts.openings().isAny())
         .forEach(
-            (band, counts) -> {
-              BandRow failed = new BandRow(subject, band, counts.openings());
+            (label, counts) -> {
+              Band band = new Band(subject, label, counts.openings());
               rows.add(
-                  failed.row(
-                      edition.row(SPEC, subject, stratum), FAILED, counts.openings().failed()));
-              words.forEach(
-                  word ->
-                      rows.add(
-                          failed.row(
-                              edition.row(SPEC, subject, stratum),
-                              word.word(),
-                              counts.times(word))));
+                  band.row(edition.row(SPEC, subject, stratum), FAILED, band.openings().failed()));
+              for (FoundWord word : words) {
+                rows.add(
+                    band.row(edition.row(SPEC, subject, stratum), word.word(), counts.times(word)));
+              }
             });
   }
 
   /** What all rows of a band have in common. */
-  private record BandRow(PartSubject subject, String band, OpeningCounts openings) {
+  private record Band(PartSubject subject, String label, OpeningCounts openings) {
 
     TableRow row(TableRow.Builder row, String found, long times) {
-      Verdict verdict = HoursBand.verdict(band, subject.part(), openings.verdictOn(times));
-      row.with(SharedColumns.HOURS_BAND, band)
+      Verdict verdict = HoursBand.verdict(label, subject.part(), openings.verdictOn(times));
+      row.with(SharedColumns.HOURS_BAND, label)
           .with(FOUND, found)
           .with(OVERHAULED, openings.overhauled())
           .with(OPENED, openings.opened())

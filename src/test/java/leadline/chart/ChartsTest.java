@@ -201,4 +201,51 @@ class ChartsTest {
         strokes(drawing, "piece-black").map(Mark.Stroke::title).filter(t -> !t.isEmpty()).toList());
     assertEquals(List.of("10"), words(drawing, "figure"));
   }
+
+  private static PanelChart.Panel panel(String name, double upper) {
+    return new PanelChart.Panel(
+        name,
+        List.of(
+            new Interval(some(upper / 2), some(0), some(upper), name + " of few"),
+            Interval.none("none opened")));
+  }
+
+  private static PanelChart panels(PanelChart.Panel... panels) {
+    return new PanelChart(
+        "id", "title", "words", SHARE, List.of("few hours", "many hours"), List.of(panels));
+  }
+
+  /** Seven on a line: the first two begin at 112 and at 112 + 608 / 7 pixels. */
+  @Test
+  void panelsStandSideBySideEachOnItsOwnScale() {
+    Drawing drawing = panels(panel("sound", 1), panel("worn", 0.1)).drawing();
+    List<String> middles =
+        paths(drawing, "limits").stream().filter(p -> p.contains(" 34.5L")).toList();
+    assertEquals(List.of("M112 34.5L180.9 34.5", "M198.9 34.5L267.7 34.5"), middles);
+    assertEquals(
+        List.of("0.0", "1.0", "0.0", "0.1"),
+        words(drawing, "tick").stream().filter(t -> !t.startsWith("none")).toList());
+    assertEquals(List.of("sound", "worn"), words(drawing, "panel"));
+    assertEquals(List.of("few hours", "many hours"), words(drawing, "label"));
+  }
+
+  @Test
+  void aPanelsRowWithoutAnEstimateSaysWhy() {
+    Drawing drawing = panels(panel("sound", 1)).drawing();
+    assertEquals(1, words(drawing, "tick").stream().filter("none opened"::equals).count());
+    assertEquals(1, strokes(drawing, "estimate").count());
+    assertTrue(
+        strokes(drawing, "limits")
+            .allMatch(stroke -> stroke.title().equals("sound, few hours: sound of few")));
+  }
+
+  @Test
+  void morePanelsThanFitStandOnAnotherLine() {
+    PanelChart.Panel[] eight = new PanelChart.Panel[8];
+    Arrays.setAll(eight, i -> panel("p" + i, 1));
+    Drawing drawing = panels(eight).drawing();
+    assertEquals(2 * panels(eight[0]).drawing().height(), drawing.height());
+    assertEquals(4, words(drawing, "label").size());
+    assertEquals(8, words(drawing, "panel").size());
+  }
 }
