@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import leadline.fleet.Clock;
 import leadline.fleet.Component;
 import leadline.fleet.FoundWord;
 import leadline.fleet.Part;
@@ -38,7 +39,8 @@ record FoundByHours(Tables tables, Component component) {
               "Of the parts opened at such hours, how many were found in each condition: a share at"
                   + " the openings made, not a chance. Where only what looks suspect is opened it"
                   + " says little of the rest. "
-                  + whatFailedMeans()));
+                  + whatFailedMeans()
+                  + ofAnotherClock()));
     }
     blocks.addAll(charts);
     if (!neverOpened.isEmpty()) {
@@ -69,5 +71,15 @@ record FoundByHours(Tables tables, Component component) {
                 "Failed is %s, for %s."
                     .formatted(entry.getKey(), String.join(", ", entry.getValue())))
         .collect(joining(" "));
+  }
+
+  private String ofAnotherClock() {
+    return component.parts().stream()
+        .filter(part -> part.clock() != Clock.HOURS)
+        .map(
+            part ->
+                " The %s ages by %s: its bands of hours tell nothing."
+                    .formatted(Named.words(part.name()), part.clock().word()))
+        .collect(joining());
   }
 }

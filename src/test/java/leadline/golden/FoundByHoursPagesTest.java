@@ -84,15 +84,18 @@ class FoundByHoursPagesTest {
 
   @Test
   void whatNobodyOpenedIsNamed() {
-    HtmlFile injector =
-        pages.stream()
-            .filter(page -> page.toString().equals("fuel-injector.html"))
-            .findFirst()
-            .orElseThrow();
-    String text = injector.document().getDocumentElement().getTextContent();
+    String text = text("fuel-injector.html");
     assertTrue(text.contains("On record as opened: none of thrust piece, shims."), text);
     assertTrue(text.contains("Failed is cracked or broken, for main spring, NRV spring."), text);
     assertFalse(text.contains("thrust piece: conditions found"), text);
+  }
+
+  private static String text(String name) {
+    return pages.stream()
+        .filter(page -> page.toString().equals(name))
+        .map(page -> page.document().getDocumentElement().getTextContent())
+        .findFirst()
+        .orElseThrow();
   }
 
   private static boolean isPanel(Element text) {

@@ -7,6 +7,7 @@ import leadline.publish.PublishedTable;
 import leadline.summary.ComponentRates;
 import leadline.summary.DueList;
 import leadline.summary.EvidenceColumns;
+import leadline.summary.FindingsByHours;
 import leadline.summary.IntakeLog;
 import leadline.summary.PartFindings;
 import leadline.summary.SharedColumns;
@@ -83,6 +84,27 @@ final class Fleets {
         .with(EvidenceColumns.EVENTS, 0L)
         .with(EvidenceColumns.INSPECTED, opened)
         .with(EvidenceColumns.ELIGIBLE, overhauled);
+  }
+
+  /** The compressor valve's spring found in a condition within a band of hours. */
+  static TableRow.Builder found(String hours, String condition, long opened, long times) {
+    return FindingsByHours.SPEC
+        .row()
+        .with(SharedColumns.MONTH, "2024-12")
+        .with(SharedColumns.KNOWN_AT, KNOWN_AT)
+        .with(SharedColumns.COMPONENT, "compressor-valve")
+        .with(SharedColumns.PART, "valve-spring")
+        .with(SharedColumns.LEVEL, "fleet")
+        .with(SharedColumns.STRATUM, "all")
+        .with(SharedColumns.WINDOW, "since-start")
+        .with(SharedColumns.HOURS_BAND, hours)
+        .with(FindingsByHours.FOUND, condition)
+        .with(FindingsByHours.OVERHAULED, 60L)
+        .with(FindingsByHours.OPENED, opened)
+        .with(FindingsByHours.TIMES_FOUND, times)
+        .with(EvidenceColumns.EVENTS, times)
+        .with(EvidenceColumns.INSPECTED, opened)
+        .with(EvidenceColumns.ELIGIBLE, 60L);
   }
 
   /** A compressor valve last overhauled as W7, with the limit of the catalogue. */

@@ -7,7 +7,6 @@ import java.util.Optional;
 import leadline.summary.EvidenceColumns;
 import leadline.summary.FindingsByHours;
 import leadline.summary.PartFindings;
-import leadline.summary.SharedColumns;
 import leadline.summary.TableRow;
 import org.junit.jupiter.api.Test;
 
@@ -39,26 +38,10 @@ class PartInFleetTest {
       new PartInFleet(CURVE, Optional.of(FINDINGS), List.of());
 
   private static TableRow band(String hours, long opened, String verdict) {
-    return FindingsByHours.SPEC
-        .row()
-        .with(SharedColumns.MONTH, "2024-12")
-        .with(SharedColumns.KNOWN_AT, Fleets.KNOWN_AT)
-        .with(SharedColumns.COMPONENT, "compressor-valve")
-        .with(SharedColumns.PART, "valve-spring")
-        .with(SharedColumns.LEVEL, "fleet")
-        .with(SharedColumns.STRATUM, "all")
-        .with(SharedColumns.WINDOW, "since-start")
-        .with(SharedColumns.HOURS_BAND, hours)
-        .with(FindingsByHours.FOUND, "failed")
-        .with(FindingsByHours.OVERHAULED, 60L)
-        .with(FindingsByHours.OPENED, opened)
-        .with(FindingsByHours.TIMES_FOUND, 6L)
+    return Fleets.found(hours, "failed", opened, 6)
         .with(FindingsByHours.FOUND_SHARE.estimate(), 0.15)
         .with(FindingsByHours.FOUND_SHARE.lower(), 0.0571)
         .with(FindingsByHours.FOUND_SHARE.upper(), 0.2984)
-        .with(EvidenceColumns.EVENTS, 6L)
-        .with(EvidenceColumns.INSPECTED, opened)
-        .with(EvidenceColumns.ELIGIBLE, 60L)
         .with(EvidenceColumns.VERDICT, verdict)
         .build();
   }
