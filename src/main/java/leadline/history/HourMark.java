@@ -35,20 +35,27 @@ record HourMark(
    * @param repaired hours that rest on a repaired reading
    * @param interpolated hours of stretches of more than {@link HourSpan#LONGEST_PLAIN}
    * @param unseen hours that may have been run besides, of which no reading tells
+   * @param unsure counted hours that may not have been run at all
    */
-  record Doubt(RunningHours repaired, RunningHours interpolated, RunningHours unseen) {
-    static final Doubt NONE = new Doubt(RunningHours.ZERO, RunningHours.ZERO, RunningHours.ZERO);
+  record Doubt(
+      RunningHours repaired, RunningHours interpolated, RunningHours unseen, RunningHours unsure) {
+    static final Doubt NONE =
+        new Doubt(RunningHours.ZERO, RunningHours.ZERO, RunningHours.ZERO, RunningHours.ZERO);
 
     Doubt repaired(RunningHours more) {
-      return new Doubt(repaired.plus(more), interpolated, unseen);
+      return new Doubt(repaired.plus(more), interpolated, unseen, unsure);
     }
 
     Doubt interpolated(RunningHours more) {
-      return new Doubt(repaired, interpolated.plus(more), unseen);
+      return new Doubt(repaired, interpolated.plus(more), unseen, unsure);
     }
 
     Doubt unseen(RunningHours more) {
-      return new Doubt(repaired, interpolated, unseen.plus(more));
+      return new Doubt(repaired, interpolated, unseen.plus(more), unsure);
+    }
+
+    Doubt unsure(RunningHours more) {
+      return new Doubt(repaired, interpolated, unseen, unsure.plus(more));
     }
   }
 

@@ -83,14 +83,16 @@ public final class HourSeries {
     HourSpan last = spanAt(known.end()).orElseThrow();
     Bounded from = first.at(known.start());
     Bounded to = last.at(known.end());
+    RunningHours hours = to.hours().minus(from.hours());
+    RunningHours unsure = last.unsureAt(known.end()).minus(first.unsureAt(known.start()));
+    RunningHours unseen = last.unseenAt(known.end()).minus(first.unseenAt(known.start()));
+    RunningHours withoutAPause = RunningHours.elapsedBetween(known.start(), known.end());
     return new Exposure(
-        to.hours().minus(from.hours()),
+        hours,
         last.repairedAt(known.end()).minus(first.repairedAt(known.start())),
         last.interpolatedAt(known.end()).minus(first.interpolatedAt(known.start())),
-        to.lower().minus(from.upper()).max(RunningHours.ZERO),
-        to.upper()
-            .minus(from.lower())
-            .plus(last.unseenAt(known.end()).minus(first.unseenAt(known.start()))));
+        to.lower().minus(from.upper()).minus(unsure).max(RunningHours.ZERO),
+        to.upper().minus(from.lower()).plus(unseen).min(withoutAPause.max(hours)));
   }
 
   private Optional<HourSpan> spanAt(Instant moment) {

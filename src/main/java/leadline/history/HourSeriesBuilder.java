@@ -27,6 +27,7 @@ final class HourSeriesBuilder {
 
   private final Counter counter;
   private final TotalRhythm rhythm;
+  private final RepeatedTotals repeated;
   private final List<HourMark> marks = new ArrayList<>();
   private final List<ReadingNote> notes = new ArrayList<>();
   private final List<ReadingProblem> problems = new ArrayList<>();
@@ -35,9 +36,10 @@ final class HourSeriesBuilder {
   /** Up to when hours were run that only a total left out tells of. */
   private Optional<Instant> untold = Optional.empty();
 
-  private HourSeriesBuilder(Counter counter, TotalRhythm rhythm) {
+  private HourSeriesBuilder(Counter counter, TotalRhythm rhythm, RepeatedTotals repeated) {
     this.counter = counter;
     this.rhythm = rhythm;
+    this.repeated = repeated;
   }
 
   /**
@@ -48,10 +50,12 @@ final class HourSeriesBuilder {
       List<Reading> readings, Optional<Integer> counterDigits) {
     List<Reading> inTime = readings.stream().sorted(IN_TIME).toList();
     HourSeriesBuilder builder =
-        new HourSeriesBuilder(Counter.ofDigits(counterDigits), TotalRhythm.of(inTime));
+        new HourSeriesBuilder(
+            Counter.ofDigits(counterDigits), TotalRhythm.of(inTime), RepeatedTotals.of(inTime));
     builder.judged(inTime).forEach(builder::add);
     builder.problems.addAll(builder.leftOut.problems());
-    builder.problems.addAll(LogHabits.questions(inTime));
+    builder.problems.addAll(builder.repeated.questions());
+    MinutesWritten.question(inTime).ifPresent(builder.problems::add);
     return new Checked<>(new HourSeries(builder.marks, builder.notes), builder.problems);
   }
 
@@ -111,7 +115,7 @@ final class HourSeriesBuilder {
   private void addCounter(Reading reading, HourMark last) {
     RunningHours plain = reading.hours().plus(last.offset()).minus(last.hours());
     if (Counter.isPossible(plain, last.at(), reading.at())) {
-      mark(reading, last, plain, last.offset(), Step.COUNTED);
+      mark(reading, last, last.doubt(), plain, last.offset(), Step.COUNTED);
       return;
     }
     Optional<RunningHours> rolledOver =
@@ -123,7 +127,7 @@ final class HourSeriesBuilder {
     if (rolledOver.isPresent()) {
       notes.add(new ReadingNote(reading, HourRule.ROLL_OVER));
       RunningHours offset = last.hours().plus(rolledOver.get()).minus(reading.hours());
-      mark(reading, last, rolledOver.get(), offset, Step.ROLLED_OVER);
+      mark(reading, last, last.doubt(), rolledOver.get(), offset, Step.ROLLED_OVER);
     } else if (plain.isNegative() && isOfNewCounter(reading, last)) {
       addNewCounter(reading, last);
     } else {
@@ -182,16 +186,17 @@ final class HourSeriesBuilder {
       leaveOut(total, isCountersOwn(total, last) ? HourRule.MIXED : HourRule.IMPOSSIBLE);
       return;
     }
+    Doubt before = repeated.doubt(total, last);
     RunningHours uncovered = rhythm.uncovered(total, since);
     Step step = untoldBefore.isPresent() ? Step.UNRECORDED : Step.COUNTED;
     if (uncovered.isAbove(RunningHours.ZERO)) {
       problems.add(TotalAfterGap.of(total, since, rhythm));
-      Doubt doubt = last.doubt().interpolated(total.hours()).unseen(uncovered);
+      Doubt doubt = before.interpolated(total.hours()).unseen(uncovered);
       addDoubtful(total, last, doubt, since, step);
     } else if (untoldBefore.isPresent()) {
-      addDoubtful(total, last, last.doubt(), since, step);
+      addDoubtful(total, last, before, since, step);
     } else {
-      mark(total, last, total.hours(), last.offset(), step);
+      mark(total, last, before, total.hours(), last.offset(), step);
     }
   }
 
@@ -220,9 +225,14 @@ final class HourSeriesBuilder {
 
   /** Hours since a mended reading are as doubtful as those up to it. */
   private void mark(
-      Reading reading, HourMark last, RunningHours increment, RunningHours offset, Step step) {
+      Reading reading,
+      HourMark last,
+      Doubt before,
+      RunningHours increment,
+      RunningHours offset,
+      Step step) {
     boolean isDoubtful = step == Step.ROLLED_OVER || last.step() == Step.MENDED;
-    Doubt doubt = isDoubtful ? last.doubt().repaired(increment) : last.doubt();
+    Doubt doubt = isDoubtful ? before.repaired(increment) : before;
     boolean isLong =
         last.at().plus(HourSpan.LONGEST_PLAIN).isBefore(reading.at())
             && reading.kind() != ReadingKind.TOTAL;

@@ -33,6 +33,10 @@ record HourSpan(HourMark from, HourMark to) {
     return interpolated(from.doubt().unseen(), to.doubt().unseen(), moment);
   }
 
+  RunningHours unsureAt(Instant moment) {
+    return interpolated(from.doubt().unsure(), to.doubt().unsure(), moment);
+  }
+
   private RunningHours least(Instant moment) {
     return switch (to.step()) {
       case COUNTED, ROLLED_OVER, MENDED ->
