@@ -10,6 +10,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import leadline.fleet.Component;
 import leadline.fleet.MachineEntry;
 import leadline.fleet.MachineId;
@@ -23,6 +25,7 @@ import leadline.history.VesselRecords;
 import leadline.quantity.RunningHours;
 import leadline.sample.ErrorRates;
 import leadline.sample.FleetPlan;
+import leadline.sample.RecordError;
 import leadline.sample.SampleFleet;
 import leadline.sample.SampleRecords;
 import leadline.summary.SpringLives;
@@ -30,27 +33,66 @@ import leadline.summary.SpringLives;
 /** What the usual errors do to hours, rates and lives, with the readings judged and without. */
 final class ErrorEffects {
 
-  private static final int SEED = 1;
+  private static final int SEEDS = 12;
 
-  private ErrorEffects() {}
+  private final FleetPlan clean = plan(ErrorRates.NONE);
+  private final int vessels;
 
-  static void print(int vessels) {
-    FleetPlan clean = plan(ErrorRates.NONE);
+  ErrorEffects(int vessels) {
+    this.vessels = vessels;
+  }
+
+  /** Of a fleet: machine hours, breakdowns per million of them, and the springs' lives. */
+  private record Figures(double hours, double rate, double scale, double failed) {
+
+    void print(String words) {
+      System.out.printf(
+          Locale.ROOT, "| %s | %,.0f | %.2f | %,.0f | %.2f |%n", words, hours, rate, scale, failed);
+    }
+  }
+
+  /** One fleet in full, then how much longer springs seem to last in many. */
+  void print() {
     FleetPlan usual = plan(ErrorRates.usual());
     System.out.printf(
         "| records | machine hours | breakdowns per million machine hours | spring: scale, h | spring: failed by 8,000 h, %% |%n|---|---|---|---|---|%n");
-    print("without errors", clean, vessels, UnaryOperator.identity());
-    print("with the usual errors, readings judged", usual, vessels, UnaryOperator.identity());
-    print(
-        "with the usual errors, each reading taken that can follow the last one taken",
-        usual,
-        vessels,
-        ErrorEffects::takenInTurn);
+    figures(clean, 1, UnaryOperator.identity()).print("without errors");
+    figures(usual, 1, UnaryOperator.identity()).print("with the usual errors, readings judged");
+    figures(usual, 1, ErrorEffects::takenInTurn)
+        .print("with the usual errors, each reading taken that can follow the last one taken");
+    System.out.printf(
+        "%n| errors, as often as usual | spring's scale, %% longer | standard error |%n|---|---|---|%n");
+    double[] without = scales(clean);
+    printLonger("all together", scales(usual), without);
+    for (RecordError kind : RecordError.values()) {
+      printLonger(
+          "`" + kind.word() + "` alone",
+          scales(plan(ErrorRates.NONE.with(kind, kind.usual()))),
+          without);
+    }
   }
 
-  private static void print(
-      String words, FleetPlan plan, int vessels, UnaryOperator<VesselRecords> taken) {
-    SampleFleet fleet = new SampleFleet(plan, SEED);
+  private double[] scales(FleetPlan plan) {
+    return IntStream.rangeClosed(1, SEEDS)
+        .mapToDouble(seed -> figures(plan, seed, UnaryOperator.identity()).scale())
+        .toArray();
+  }
+
+  private static void printLonger(String words, double[] with, double[] without) {
+    double[] longer =
+        IntStream.range(0, SEEDS).mapToDouble(i -> 100 * (with[i] / without[i] - 1)).toArray();
+    double mean = DoubleStream.of(longer).average().orElseThrow();
+    double squares = DoubleStream.of(longer).map(x -> (x - mean) * (x - mean)).sum();
+    System.out.printf(
+        Locale.ROOT,
+        "| %s | %.1f | %.1f |%n",
+        words,
+        mean,
+        Math.sqrt(squares / (SEEDS - 1) / SEEDS));
+  }
+
+  private Figures figures(FleetPlan plan, int seed, UnaryOperator<VesselRecords> taken) {
+    SampleFleet fleet = new SampleFleet(plan, seed);
     List<VesselHistory> histories = new ArrayList<>();
     for (int number = 1; number <= vessels; number++) {
       SampleRecords records = fleet.vessel(number).records();
@@ -75,7 +117,7 @@ final class ErrorEffects {
             .filter(visit -> visit.overhaul().reason() == Reason.BREAKDOWN)
             .count();
     Component injector = plan.catalogue().components().get(0);
-    Map<String, Double> figures =
+    Map<String, Double> springs =
         SpringLives.routine(
                 injector,
                 injector.part("nrv-spring").orElseThrow(),
@@ -85,14 +127,11 @@ final class ErrorEffects {
             .figures()
             .stream()
             .collect(Collectors.toMap(SpringLives.Figure::name, SpringLives.Figure::value));
-    System.out.printf(
-        Locale.ROOT,
-        "| %s | %,.0f | %.2f | %,.0f | %.2f |%n",
-        words,
+    return new Figures(
         hours,
         breakdowns / hours * 1e6,
-        figures.getOrDefault("scale_h", Double.NaN),
-        100 * figures.getOrDefault("failed_by_8000_h_share", Double.NaN));
+        springs.getOrDefault("scale_h", Double.NaN),
+        100 * springs.getOrDefault("failed_by_8000_h_share", Double.NaN));
   }
 
   /**

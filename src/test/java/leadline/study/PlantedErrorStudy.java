@@ -67,7 +67,7 @@ final class PlantedErrorStudy {
     }
     if (arguments.length == 1) {
       study.printUsual();
-      ErrorEffects.print(study.vessels);
+      new ErrorEffects(study.vessels).print();
     }
   }
 
