@@ -18,11 +18,7 @@ record ComponentPage(Issue issue, Component component) {
     sections.add(new Section("rates", "Breakdowns", List.of(Rates.vessels(tables, name))));
     springs(tables).ifPresent(sections::add);
     sections.add(new Section("findings", "Findings by part", FindingsByPart.chart(tables, name)));
-    sections.add(
-        new Section(
-            "found-by-hours",
-            "Conditions found, by hours since new",
-            new FoundByHours(tables, component).blocks()));
+    new FoundByHours(tables, component).section().ifPresent(sections::add);
     sections.add(new Section("lives", "Lives of the parts", new Lives(tables, component).blocks()));
     sections.add(
         new Section(

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import leadline.fleet.Clock;
 import leadline.fleet.Component;
 import leadline.fleet.FoundWord;
@@ -21,6 +22,15 @@ import leadline.summary.TableRow;
 /** In which conditions each part of a component was found, by its hours since new. */
 record FoundByHours(Tables tables, Component component) {
 
+  /** None where no machine carries the component, or a run's program did not count them yet. */
+  Optional<Section> section() {
+    List<Block> blocks = blocks();
+    return blocks.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new Section("found-by-hours", "Conditions found, by hours since new", blocks));
+  }
+
   List<Block> blocks() {
     List<Block> charts = new ArrayList<>();
     List<String> neverOpened = new ArrayList<>();
@@ -28,7 +38,7 @@ record FoundByHours(Tables tables, Component component) {
       List<TableRow> rows = rows(part);
       if (rows.stream().anyMatch(row -> row.need(FindingsByHours.OPENED) > 0)) {
         charts.add(new FoundOfPart(component.name(), part.name(), rows).chart());
-      } else {
+      } else if (!rows.isEmpty()) {
         neverOpened.add(Named.words(part.name()));
       }
     }

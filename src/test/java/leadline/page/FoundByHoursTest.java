@@ -3,6 +3,7 @@ package leadline.page;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import leadline.chart.Drawing;
 import leadline.chart.Mark;
@@ -107,6 +108,13 @@ class FoundByHoursTest {
     assertEquals(
         List.of("On record as opened: none of valve spring."),
         blocks.stream().map(FoundByHoursTest::prose).toList());
+  }
+
+  @Test
+  void withoutARowThereIsNothingToSay() {
+    assertEquals(List.of(), blocks(Clock.HOURS));
+    Tables none = new Tables(List.of());
+    assertEquals(Optional.empty(), new FoundByHours(none, valve(Clock.HOURS)).section());
   }
 
   private static List<String> words(Block block) {
