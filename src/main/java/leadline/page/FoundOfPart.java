@@ -121,16 +121,24 @@ record FoundOfPart(String component, String part, List<TableRow> rows) {
     return cells;
   }
 
-  /** Many columns side by side need short figures. */
+  /** Many columns side by side need short figures: limits in whole percents. */
   private static Cell figure(TableRow row) {
     return FIGURE.cell(row) instanceof Cell.Estimate figure
         ? new Cell.Estimate(
             figure.figure(),
-            figure.limits().replace(" % to ", "\u2013").replace(" %)", ")") + mark(row),
+            "(%s\u2013%s)%s"
+                .formatted(
+                    wholePercent(row.need(FindingsByHours.FOUND_SHARE.lower())),
+                    wholePercent(row.need(FindingsByHours.FOUND_SHARE.upper())),
+                    mark(row)),
             figure.exact(),
             figure.lower(),
             figure.upper())
         : new Cell.None();
+  }
+
+  private static String wholePercent(double share) {
+    return String.valueOf(Math.round(100 * share));
   }
 
   private static String mark(TableRow row) {
