@@ -13,6 +13,7 @@ import leadline.summary.PartFindings;
 import leadline.summary.SharedColumns;
 import leadline.summary.SpringBreakage;
 import leadline.summary.TableRow;
+import leadline.summary.TableSpec;
 import leadline.summary.VesselColumns;
 import leadline.summary.VesselQueries;
 
@@ -44,17 +45,20 @@ final class Fleets {
         .with(EvidenceColumns.VERDICT, "ok");
   }
 
-  /** The valve spring of the compressor valve over twelve months. */
-  static TableRow.Builder spring(long overhauled, long opened, long broken) {
-    return SpringBreakage.SPEC
-        .row()
+  private static TableRow.Builder ofSpring(TableSpec spec, String window) {
+    return spec.row()
         .with(SharedColumns.MONTH, "2024-12")
         .with(SharedColumns.KNOWN_AT, KNOWN_AT)
         .with(SharedColumns.COMPONENT, "compressor-valve")
         .with(SharedColumns.PART, "valve-spring")
         .with(SharedColumns.LEVEL, "fleet")
         .with(SharedColumns.STRATUM, "all")
-        .with(SharedColumns.WINDOW, "12-months")
+        .with(SharedColumns.WINDOW, window);
+  }
+
+  /** The valve spring of the compressor valve over twelve months. */
+  static TableRow.Builder spring(long overhauled, long opened, long broken) {
+    return ofSpring(SpringBreakage.SPEC, "12-months")
         .with(SharedColumns.HOURS_BAND, "all")
         .with(SpringBreakage.OVERHAULED, overhauled)
         .with(SpringBreakage.OPENED, opened)
@@ -66,15 +70,7 @@ final class Fleets {
 
   /** The same part's findings since records began. */
   static TableRow.Builder finding(long overhauled, long opened) {
-    return PartFindings.SPEC
-        .row()
-        .with(SharedColumns.MONTH, "2024-12")
-        .with(SharedColumns.KNOWN_AT, KNOWN_AT)
-        .with(SharedColumns.COMPONENT, "compressor-valve")
-        .with(SharedColumns.PART, "valve-spring")
-        .with(SharedColumns.LEVEL, "fleet")
-        .with(SharedColumns.STRATUM, "all")
-        .with(SharedColumns.WINDOW, "since-start")
+    return ofSpring(PartFindings.SPEC, "since-start")
         .with(PartFindings.OVERHAULED, overhauled)
         .with(PartFindings.OPENED, opened)
         .with(PartFindings.OPENED_UNSTATED, 0L)
@@ -88,15 +84,7 @@ final class Fleets {
 
   /** The compressor valve's spring found in a condition within a band of hours. */
   static TableRow.Builder found(String hours, String condition, long opened, long times) {
-    return FindingsByHours.SPEC
-        .row()
-        .with(SharedColumns.MONTH, "2024-12")
-        .with(SharedColumns.KNOWN_AT, KNOWN_AT)
-        .with(SharedColumns.COMPONENT, "compressor-valve")
-        .with(SharedColumns.PART, "valve-spring")
-        .with(SharedColumns.LEVEL, "fleet")
-        .with(SharedColumns.STRATUM, "all")
-        .with(SharedColumns.WINDOW, "since-start")
+    return ofSpring(FindingsByHours.SPEC, "since-start")
         .with(SharedColumns.HOURS_BAND, hours)
         .with(FindingsByHours.FOUND, condition)
         .with(FindingsByHours.OVERHAULED, 60L)
