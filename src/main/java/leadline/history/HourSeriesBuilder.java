@@ -115,7 +115,7 @@ final class HourSeriesBuilder {
   private void addCounter(Reading reading, HourMark last) {
     RunningHours plain = reading.hours().plus(last.offset()).minus(last.hours());
     if (Counter.isPossible(plain, last.at(), reading.at())) {
-      mark(reading, last, last.doubt(), plain, last.offset(), Step.COUNTED);
+      mark(reading, last, plain, last.offset(), Step.COUNTED);
       return;
     }
     Optional<RunningHours> rolledOver =
@@ -127,7 +127,7 @@ final class HourSeriesBuilder {
     if (rolledOver.isPresent()) {
       notes.add(new ReadingNote(reading, HourRule.ROLL_OVER));
       RunningHours offset = last.hours().plus(rolledOver.get()).minus(reading.hours());
-      mark(reading, last, last.doubt(), rolledOver.get(), offset, Step.ROLLED_OVER);
+      mark(reading, last, rolledOver.get(), offset, Step.ROLLED_OVER);
     } else if (plain.isNegative() && isOfNewCounter(reading, last)) {
       addNewCounter(reading, last);
     } else {
@@ -186,17 +186,20 @@ final class HourSeriesBuilder {
       leaveOut(total, isCountersOwn(total, last) ? HourRule.MIXED : HourRule.IMPOSSIBLE);
       return;
     }
-    Doubt before = repeated.doubt(total, last);
     RunningHours uncovered = rhythm.uncovered(total, since);
-    Step step = untoldBefore.isPresent() ? Step.UNRECORDED : Step.COUNTED;
     if (uncovered.isAbove(RunningHours.ZERO)) {
       problems.add(TotalAfterGap.of(total, since, rhythm));
-      Doubt doubt = before.interpolated(total.hours()).unseen(uncovered);
+    }
+    Step step = untoldBefore.isPresent() ? Step.UNRECORDED : Step.COUNTED;
+    if (repeated.has(total)) {
+      addDoubtful(total, last, RepeatedTotals.doubt(total, since, last.doubt()), since, step);
+    } else if (uncovered.isAbove(RunningHours.ZERO)) {
+      Doubt doubt = last.doubt().interpolated(total.hours()).unseen(uncovered);
       addDoubtful(total, last, doubt, since, step);
     } else if (untoldBefore.isPresent()) {
-      addDoubtful(total, last, before, since, step);
+      addDoubtful(total, last, last.doubt(), since, step);
     } else {
-      mark(total, last, before, total.hours(), last.offset(), step);
+      mark(total, last, total.hours(), last.offset(), step);
     }
   }
 
@@ -225,14 +228,9 @@ final class HourSeriesBuilder {
 
   /** Hours since a mended reading are as doubtful as those up to it. */
   private void mark(
-      Reading reading,
-      HourMark last,
-      Doubt before,
-      RunningHours increment,
-      RunningHours offset,
-      Step step) {
+      Reading reading, HourMark last, RunningHours increment, RunningHours offset, Step step) {
     boolean isDoubtful = step == Step.ROLLED_OVER || last.step() == Step.MENDED;
-    Doubt doubt = isDoubtful ? before.repaired(increment) : before;
+    Doubt doubt = isDoubtful ? last.doubt().repaired(increment) : last.doubt();
     boolean isLong =
         last.at().plus(HourSpan.LONGEST_PLAIN).isBefore(reading.at())
             && reading.kind() != ReadingKind.TOTAL;

@@ -1,5 +1,6 @@
 package leadline.history;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.stream.IntStream;
 import leadline.fleet.Reading;
@@ -58,16 +59,17 @@ final class RepeatedTotals {
     return copies.stream().map(Copy::question).toList();
   }
 
-  /** What is in doubt before a total counts: of a copied one the machine may have run any hours. */
-  Doubt doubt(Reading total, HourMark last) {
-    if (copies.stream().noneMatch(copy -> copy.total().equals(total))) {
-      return last.doubt();
-    }
-    RunningHours elapsed = RunningHours.elapsedBetween(last.at(), total.at());
-    return last.doubt()
-        .interpolated(total.hours())
-        .unseen(elapsed.minus(total.hours()).max(RunningHours.ZERO))
-        .unsure(total.hours());
+  boolean has(Reading total) {
+    return copies.stream().anyMatch(copy -> copy.total().equals(total));
+  }
+
+  /** Of the time that a copied total is of, the machine may have run all or nothing. */
+  static Doubt doubt(Reading copied, Instant since, Doubt before) {
+    RunningHours elapsed = RunningHours.elapsedBetween(since, copied.at());
+    return before
+        .interpolated(copied.hours())
+        .unseen(elapsed.minus(copied.hours()).max(RunningHours.ZERO))
+        .unsure(copied.hours());
   }
 
   private static boolean isTotal(Reading reading) {

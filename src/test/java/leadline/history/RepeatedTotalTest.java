@@ -71,6 +71,30 @@ class RepeatedTotalTest {
     assertEquals(hours(7_499 + 720 - 309), all.most());
   }
 
+  /** Totals 9 and 11 alike, 60 days apart, and none between: 309 h, or any up to 1,440 h. */
+  @Test
+  void aCopyAfterAGapIsInDoubtOnceAndAskedAboutTwice() {
+    Ship ship = new Ship().engine().counter(0, 0);
+    for (int number = 1; number <= TOTALS; number++) {
+      if (number != 10) {
+        ship.reading(ReadingKind.TOTAL, 30 * number, 300 + (number == 11 ? 9 : number));
+      }
+    }
+    assertEquals(
+        List.of("total-after-gap ME " + Ship.day(330), "total-repeated ME " + Ship.day(330)),
+        ship.rebuilt().problems());
+    Exposure gap = exposure(ship, 270, 330);
+    assertEquals(hours(309), gap.hours());
+    assertEquals(hours(309), gap.interpolated());
+    assertEquals(RunningHours.ZERO, gap.least());
+    assertEquals(hours(1_440), gap.most());
+    // 7,500 h less 310 and 311, and 309 for the two; besides those, 1,440 - 309 h.
+    Exposure all = exposure(ship, 0, 720);
+    assertEquals(hours(7_188), all.hours());
+    assertEquals(hours(7_188 - 309), all.least());
+    assertEquals(hours(7_188 + 1_440 - 309), all.most());
+  }
+
   /** The series itself goes on from what is written: what an overhaul states is held against it. */
   @Test
   void theSeriesStandsAsItIsWritten() {
