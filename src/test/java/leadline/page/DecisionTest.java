@@ -3,18 +3,10 @@ package leadline.page;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
-import java.util.Set;
 import java.util.stream.Stream;
 import leadline.fleet.Catalogue;
 import leadline.fleet.Clock;
-import leadline.fleet.Component;
-import leadline.fleet.FailureShows;
-import leadline.fleet.Part;
-import leadline.fleet.PartShape;
-import leadline.fleet.PositionsPer;
-import leadline.fleet.Renewal;
 import leadline.publish.PublishedTable;
-import leadline.quantity.RunningHours;
 import leadline.summary.ComponentRates;
 import leadline.summary.DueList;
 import leadline.summary.EvidenceColumns;
@@ -28,25 +20,7 @@ import org.junit.jupiter.api.Test;
 /** The sentences that the rules make, from rows written by hand. */
 class DecisionTest {
 
-  private static final Catalogue CATALOGUE =
-      new Catalogue(
-          List.of(
-              new Component(
-                  "compressor-valve",
-                  PositionsPer.UNIT,
-                  Set.of("air-compressor"),
-                  RunningHours.ofHours(1_500),
-                  List.of(
-                      new Part(
-                          "valve-spring",
-                          PartShape.SPRING,
-                          FailureShows.ALWAYS,
-                          Set.of(),
-                          Set.of(),
-                          Set.of(),
-                          Renewal.ON_CONDITION,
-                          Clock.HOURS,
-                          "compressor unit")))));
+  private static final Catalogue CATALOGUE = new Catalogue(List.of(Fleets.valve(Clock.HOURS)));
 
   private static List<String> sentences(Decision rule, PublishedTable... tables) {
     return rule.points(new Tables(List.of(tables)), CATALOGUE).stream()

@@ -3,7 +3,17 @@ package leadline.page;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import leadline.fleet.Clock;
+import leadline.fleet.Component;
+import leadline.fleet.FailureShows;
+import leadline.fleet.FoundWord;
+import leadline.fleet.Part;
+import leadline.fleet.PartShape;
+import leadline.fleet.PositionsPer;
+import leadline.fleet.Renewal;
 import leadline.publish.PublishedTable;
+import leadline.quantity.RunningHours;
 import leadline.summary.ComponentRates;
 import leadline.summary.DueList;
 import leadline.summary.EvidenceColumns;
@@ -23,6 +33,26 @@ final class Fleets {
   static final Instant KNOWN_AT = Instant.parse("2025-01-10T12:00:00Z");
 
   private Fleets() {}
+
+  /** The compressor valve, of which these rows tell the spring only. */
+  static Component valve(Clock ofSpring) {
+    return new Component(
+        "compressor-valve",
+        PositionsPer.PLACE,
+        Set.of("air-compressor"),
+        RunningHours.ofHours(1_500),
+        List.of(
+            new Part(
+                "valve-spring",
+                PartShape.SPRING,
+                FailureShows.MAY_STAY_UNSEEN,
+                Set.of(FoundWord.BROKEN, FoundWord.CRACKED),
+                Set.of(),
+                Set.of(),
+                Renewal.ON_CONDITION,
+                ofSpring,
+                "compressor unit")));
+  }
 
   /** Breakdowns, without limits. */
   static TableRow.Builder rate(

@@ -4,19 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import leadline.chart.Drawing;
 import leadline.chart.Mark;
 import leadline.fleet.Clock;
-import leadline.fleet.Component;
-import leadline.fleet.FailureShows;
-import leadline.fleet.FoundWord;
-import leadline.fleet.Part;
-import leadline.fleet.PartShape;
-import leadline.fleet.PositionsPer;
-import leadline.fleet.Renewal;
 import leadline.publish.PublishedTable;
-import leadline.quantity.RunningHours;
 import leadline.summary.EvidenceColumns;
 import leadline.summary.FindingsByHours;
 import leadline.summary.TableRow;
@@ -24,28 +15,9 @@ import org.junit.jupiter.api.Test;
 
 class FoundByHoursTest {
 
-  private static Component valve(Clock clock) {
-    return new Component(
-        "compressor-valve",
-        PositionsPer.UNIT,
-        Set.of("air-compressor"),
-        RunningHours.ofHours(1_500),
-        List.of(
-            new Part(
-                "valve-spring",
-                PartShape.SPRING,
-                FailureShows.MAY_STAY_UNSEEN,
-                Set.of(FoundWord.BROKEN, FoundWord.CRACKED),
-                Set.of(),
-                Set.of(),
-                Renewal.ON_CONDITION,
-                clock,
-                "compressor unit")));
-  }
-
   private static List<Block> blocks(Clock clock, TableRow... rows) {
     Tables tables = new Tables(List.of(new PublishedTable(FindingsByHours.SPEC, List.of(rows))));
-    return new FoundByHours(tables, valve(clock)).blocks();
+    return new FoundByHours(tables, Fleets.valve(clock)).blocks();
   }
 
   /** 20 of 40: 50.0 %, 33.8 % to 66.2 %; 4 of 4: 100 %, 39.8 % (Clopper-Pearson). */
@@ -114,7 +86,7 @@ class FoundByHoursTest {
   void withoutARowThereIsNothingToSay() {
     assertEquals(List.of(), blocks(Clock.HOURS));
     Tables none = new Tables(List.of());
-    assertEquals(Optional.empty(), new FoundByHours(none, valve(Clock.HOURS)).section());
+    assertEquals(Optional.empty(), new FoundByHours(none, Fleets.valve(Clock.HOURS)).section());
   }
 
   private static List<String> words(Block block) {

@@ -14,18 +14,11 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import leadline.fleet.Catalogue;
 import leadline.fleet.Clock;
-import leadline.fleet.Component;
-import leadline.fleet.FailureShows;
-import leadline.fleet.Part;
-import leadline.fleet.PartShape;
-import leadline.fleet.PositionsPer;
-import leadline.fleet.Renewal;
 import leadline.publish.Issue;
 import leadline.publish.PublishedTable;
 import leadline.publish.RunManifest;
 import leadline.publish.Standing;
 import leadline.quantity.ReportMonth;
-import leadline.quantity.RunningHours;
 import leadline.summary.ComponentRates;
 import leadline.summary.DueList;
 import leadline.summary.EvidenceColumns;
@@ -44,25 +37,7 @@ import org.w3c.dom.Element;
 /** Each sentence that asks for a decision leads to the very rows that it stands on. */
 class LinkedRowsTest {
 
-  private static final Catalogue CATALOGUE =
-      new Catalogue(
-          List.of(
-              new Component(
-                  "compressor-valve",
-                  PositionsPer.PLACE,
-                  Set.of("air-compressor"),
-                  RunningHours.ofHours(1_500),
-                  List.of(
-                      new Part(
-                          "valve-spring",
-                          PartShape.SPRING,
-                          FailureShows.MAY_STAY_UNSEEN,
-                          Set.of(),
-                          Set.of(),
-                          Set.of(),
-                          Renewal.ON_CONDITION,
-                          Clock.HOURS,
-                          "compressor")))));
+  private static final Catalogue CATALOGUE = new Catalogue(List.of(Fleets.valve(Clock.HOURS)));
 
   private static final TableColumn<String> VESSEL =
       new TableColumn<>("vessel", new ValueType.Text(), "", TableColumn.Need.KEY, "vessel");
